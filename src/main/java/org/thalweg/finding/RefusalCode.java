@@ -1,0 +1,33 @@
+package org.thalweg.finding;
+
+/** Why a request describes no roof. A code never changes its meaning; new ones may be added. */
+public enum RefusalCode {
+    /** A name that is used but not given in {@code points}. */
+    UNKNOWN_POINT,
+    /** Two planes, or two openings of one plane, have the same id. */
+    DUPLICATE_ID,
+    /** Fewer than three corners are left once corners within the tolerance are one. */
+    TOO_FEW_CORNERS,
+    /** A side of a ring crosses or runs along another side. */
+    RING_CROSSES_ITSELF,
+    /** The corners lie further off any plane than can be roofed. */
+    PLANE_NOT_FLAT,
+    /** The plane stands upright: it is a wall, not a roof. */
+    PLANE_UPRIGHT,
+    /** An opening reaches outside its plane. */
+    OPENING_OUTSIDE,
+    /** Two openings overlap, or one lies in another. */
+    OPENINGS_OVERLAP,
+    /** A named edge is no edge of the roof. */
+    NO_SUCH_EDGE,
+    /** A named plane is no plane of the roof. */
+    NO_SUCH_PLANE,
+    /** A plane that has a fall line of its own was given another. */
+    FALL_NOT_FREE,
+    /** The CityJSON document can't be read as one. */
+    CITYJSON_UNREADABLE,
+    /** The document has several buildings and none was chosen, or the chosen one is not there. */
+    CITYJSON_WHICH_BUILDING,
+    /** The building has no roof surface of level of detail 2. */
+    CITYJSON_NO_ROOF
+}

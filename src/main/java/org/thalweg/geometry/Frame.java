@@ -1,0 +1,32 @@
+package org.thalweg.geometry;
+
+/**
+ * The frame of a roof plane, seen from outside looking up the slope.
+ *
+ * @param origin  where {@code across} and {@code up} are 0; world, metres
+ * @param across  level, to the right, one long
+ * @param up      straight up the slope, one long
+ * @param outward across × up, away from the building, one long
+ */
+public record Frame(Point3 origin, Vector3 across, Vector3 up, Vector3 outward) {
+
+    /** Where a point of the world comes to lie on the plane, straight down onto it. */
+    public Point2 onPlane(Point3 point) {
+        Vector3 step = point.minus(origin);
+        return new Point2(step.dot(across), step.dot(up));
+    }
+
+    /** How far a point stands off the plane; above 0 outward. Metres. */
+    public double off(Point3 point) {
+        return point.minus(origin).dot(outward);
+    }
+
+    public Point3 inWorld(Point2 point) {
+        return origin.plus(across.times(point.across())).plus(up.times(point.up()));
+    }
+
+    /** The same plane with another origin. */
+    public Frame from(Point3 newOrigin) {
+        return new Frame(newOrigin, across, up, outward);
+    }
+}

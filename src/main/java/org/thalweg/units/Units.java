@@ -1,0 +1,10 @@
+package org.thalweg.units;
+
+/**
+ * The caller's units: one choice, applied to every length, area and mass of a request and its answer.
+ *
+ * @param length unit of every length without a unit of its own
+ * @param area   unit of every area
+ * @param mass   unit of every mass
+ */
+public record Units(LengthUnit length, AreaUnit area, MassUnit mass) {}
