@@ -23,6 +23,11 @@ public record Region(Ring outer, List<Ring> openings) {
         return area;
     }
 
+    /** Mirrored on the diagonal: what ran up now runs across. Sides keep their tags. */
+    public Region turned() {
+        return new Region(outer.turned(), openings.stream().map(Ring::turned).toList());
+    }
+
     public Region moved(double acrossBy, double upBy) {
         Ring movedOuter = outer.moved(acrossBy, upBy);
         return openings.isEmpty()

@@ -99,6 +99,24 @@ public final class Ring {
         return most;
     }
 
+    /** Whether {@code inner}, which touches this ring in single points at most, lies inside it. */
+    public boolean encloses(Ring inner) {
+        int second = inner.next(0);
+        return encloses((inner.across[0] + inner.across[second]) / 2, (inner.up[0] + inner.up[second]) / 2);
+    }
+
+    /** Whether a place that is not on this ring lies inside it. */
+    public boolean encloses(double atAcross, double atUp) {
+        boolean inside = false;
+        for (int i = 0, j = across.length - 1; i < across.length; j = i++) {
+            if (up[i] > atUp != up[j] > atUp
+                    && atAcross < (across[j] - across[i]) * (atUp - up[i]) / (up[j] - up[i]) + across[i]) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
     /** The same ring moved. */
     public Ring moved(double acrossBy, double upBy) {
         double[] newAcross = across.clone();
@@ -108,6 +126,20 @@ public final class Ring {
             newUp[i] += upBy;
         }
         return new Ring(newAcross, newUp, tag);
+    }
+
+    /** Mirrored on the diagonal, and read the other way round so that metal stays to the left. */
+    Ring turned() {
+        int n = across.length;
+        double[] newAcross = new double[n];
+        double[] newUp = new double[n];
+        int[] newTag = new int[n];
+        for (int i = 0; i < n; i++) {
+            newAcross[i] = up[n - 1 - i];
+            newUp[i] = across[n - 1 - i];
+            newTag[i] = tag[i == n - 1 ? n - 1 : n - 2 - i];
+        }
+        return new Ring(newAcross, newUp, newTag);
     }
 
     @Override
