@@ -7,6 +7,9 @@ public enum AreaUnit {
     SQUARE_INCH("in2", 0.0254 * 0.0254),
     SQUARE_METRE("m2", 1);
 
+    /** Decimals an area is answered with, in every unit. */
+    public static final int DECIMALS = 4;
+
     private final String symbol;
     private final double squareMetres;
 
@@ -21,5 +24,10 @@ public enum AreaUnit {
 
     public double from(Area area) {
         return area.squareMetres() / squareMetres;
+    }
+
+    /** The area as an answer prints it: in this unit, to {@link #DECIMALS} places, halfway away from zero. */
+    public double round(Area area) {
+        return Rounding.toDecimals(from(area), DECIMALS);
     }
 }

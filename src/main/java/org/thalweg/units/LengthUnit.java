@@ -37,4 +37,9 @@ public enum LengthUnit {
     public double from(Length length) {
         return length.metres() / metres;
     }
+
+    /** The length as an answer prints it: in this unit, to {@link #decimals()} places, halfway away from zero. */
+    public double round(Length length) {
+        return Rounding.toDecimals(from(length), decimals);
+    }
 }

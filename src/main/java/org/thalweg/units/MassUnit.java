@@ -5,6 +5,9 @@ public enum MassUnit {
     POUND("lb", 0.45359237),
     KILOGRAM("kg", 1);
 
+    /** Decimals a mass is answered with, in every unit. */
+    public static final int DECIMALS = 3;
+
     private final String symbol;
     private final double kilograms;
 
@@ -19,5 +22,10 @@ public enum MassUnit {
 
     public double from(Mass mass) {
         return mass.kilograms() / kilograms;
+    }
+
+    /** The mass as an answer prints it: in this unit, to {@link #DECIMALS} places, halfway away from zero. */
+    public double round(Mass mass) {
+        return Rounding.toDecimals(from(mass), DECIMALS);
     }
 }
