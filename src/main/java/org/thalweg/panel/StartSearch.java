@@ -16,6 +16,9 @@ import org.thalweg.geometry.Tolerance;
  * offset, so it is known from two samples; what is ordered changes only where a length passes a whole increment. Those
  * places and the ends are all the candidates there are. A length that only just reaches an increment needs no more of
  * them, so the best of an interval is always found at one of its candidates and not only near it.
+ *
+ * <p>Known limits: a panel that a lap parts side by side is counted as one, and a hem that closes a notch in a single
+ * piece may bend a length between two breaks.
  */
 final class StartSearch {
 
