@@ -1,0 +1,56 @@
+package org.thalweg.packet;
+
+import java.util.List;
+import java.util.Map;
+import org.thalweg.finding.Origin;
+import org.thalweg.panel.PanelSpec;
+import org.thalweg.panel.PlaneLaying;
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.roof.EdgeTreatment;
+import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.PanelSheet;
+
+/**
+ * A layout as asked for.
+ *
+ * @param survey     the roof as measured
+ * @param spec       the panel
+ * @param sheet      what it is formed from
+ * @param byKind     how panels end at edges, by kind
+ * @param byEdge     how they end at single edges instead
+ * @param laying     how planes are laid
+ * @param byPlane    how single planes are laid instead
+ */
+public record LayoutCase(
+        RoofSurvey survey,
+        PanelSpec spec,
+        PanelSheet sheet,
+        Map<EdgeKind, EdgeTreatment> byKind,
+        List<EdgeException> byEdge,
+        PlaneLaying laying,
+        List<PlaneException> byPlane) {
+
+    public LayoutCase {
+        byKind = Map.copyOf(byKind);
+        byEdge = List.copyOf(byEdge);
+        byPlane = List.copyOf(byPlane);
+    }
+
+    /**
+     * A single edge that is treated in its own way.
+     *
+     * @param edge      which
+     * @param treatment how panels end there
+     * @param at        where in the request it stands
+     */
+    public record EdgeException(EdgeName edge, EdgeTreatment treatment, Origin at) {}
+
+    /**
+     * A single plane that is laid in its own way.
+     *
+     * @param plane  its id
+     * @param laying how it is laid
+     * @param at     where in the request it stands
+     */
+    public record PlaneException(String plane, PlaneLaying laying, Origin at) {}
+}
