@@ -65,6 +65,7 @@ final class Flat {
                             Length.metres(ring.corner(i).distance(ring.corner(ring.next(i)))),
                             Angle.ZERO,
                             Angle.ZERO,
+                            false,
                             Origin.REQUEST));
         }
     }
