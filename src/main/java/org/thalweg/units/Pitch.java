@@ -48,4 +48,9 @@ public record Pitch(double rise, double run) implements Measure {
     public double tan() {
         return rise / run;
     }
+
+    /** The rise over a run of 12 as an answer prints it: to 4 places, halfway away from zero. */
+    public double roundedPer12() {
+        return Rounding.toDecimals(12 * tan(), 4);
+    }
 }

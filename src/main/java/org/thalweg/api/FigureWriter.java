@@ -1,0 +1,50 @@
+package org.thalweg.api;
+
+import java.util.Optional;
+import org.thalweg.api.problem.Figure;
+import org.thalweg.units.Angle;
+import org.thalweg.units.Area;
+import org.thalweg.units.Count;
+import org.thalweg.units.Length;
+import org.thalweg.units.Mass;
+import org.thalweg.units.Measure;
+import org.thalweg.units.Pitch;
+import org.thalweg.units.Units;
+
+/** Writes figures of any kind in the caller's units, and puts them into sentences. */
+final class FigureWriter {
+
+    private FigureWriter() {}
+
+    static Figure write(Measure measure, Units units) {
+        if (measure instanceof Length length) {
+            return new Figure(units.length().round(length), units.length().symbol());
+        }
+        if (measure instanceof Area area) {
+            return new Figure(units.area().round(area), units.area().symbol());
+        }
+        if (measure instanceof Mass mass) {
+            return new Figure(units.mass().round(mass), units.mass().symbol());
+        }
+        if (measure instanceof Angle angle) {
+            return new Figure(angle.roundedDegrees(), "deg");
+        }
+        if (measure instanceof Pitch pitch) {
+            return new Figure(pitch.roundedPer12(), "per 12");
+        }
+        return Figure.of(((Count) measure).number());
+    }
+
+    static Optional<Figure> write(Optional<Measure> measure, Units units) {
+        return measure.map(found -> write(found, units));
+    }
+
+    /** Puts the figures where the sentence has {@code {actual}} and {@code {limit}}. */
+    static String fill(String sentence, Optional<Figure> actual, Optional<Figure> limit) {
+        if (sentence.indexOf('{') < 0) {
+            return sentence;
+        }
+        return sentence.replace("{actual}", actual.map(Figure::text).orElse("?"))
+                .replace("{limit}", limit.map(Figure::text).orElse("?"));
+    }
+}

@@ -1,0 +1,114 @@
+package org.thalweg.api;
+
+import java.util.List;
+import org.thalweg.units.Tape;
+
+/**
+ * Every limit the service enforces, once: the annotations of the wire records, the reader of bodies and
+ * {@code GET /v1/limits} all take them from here. The work a request may cost follows from them.
+ */
+public final class Limits {
+
+    // Reading.
+    public static final int BODY_BYTES = 4 * 1024 * 1024;
+    public static final int NESTING = 64;
+    public static final int TOKENS = 2_000_000;
+    public static final int STRING_LENGTH = 10_000;
+    public static final int NAME_LENGTH = 256;
+    public static final int NUMBER_LENGTH = 100;
+    public static final int ERRORS = 100;
+
+    // Roofs.
+    public static final int POINTS = 20_000;
+    public static final int PLANES = 1_000;
+    public static final int OPENINGS = 100;
+    public static final int LEAST_CORNERS = 3;
+    public static final int CORNERS_OF_A_RING = 5_000;
+    public static final int CORNERS = 20_000;
+    public static final int NAMED_EDGES = 2_000;
+    public static final int ID_LENGTH = 100;
+    public static final int TAPE_LENGTH = Tape.LONGEST;
+
+    // Layouts.
+    public static final int TREATMENTS = 2_000;
+    public static final int INCLUDES = 10;
+    public static final int METAL_LENGTH = 40;
+    public static final int FULL_TURN_DEG = 360;
+
+    // Answers, at the most generous: a side is split wherever a corner of another plane lies on it.
+    public static final int CORNERS_ANSWERED = 10 * CORNERS;
+    public static final int EDGES = 10 * CORNERS;
+    public static final int FINDINGS = 10 * CORNERS;
+    public static final int CAUTIONS = 20;
+    public static final int DEFAULTS = 100;
+
+    /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
+    public static final Limit RISE = new Limit("rise", 0, 1_000, "1", "#/minimumSlope/rise", "400 OUT_OF_RANGE");
+
+    public static final Limit RUN = new Limit("run", 0.001, 1_000, "1", "#/minimumSlope/run", "400 OUT_OF_RANGE");
+
+    /** Ten thousand kilometres: any map projection's metres, with a tenth of a micrometre still told apart. */
+    public static final Limit COORDINATE = Limit.length("coordinate", -1e7, 1e7, "#/roof/points/*/*");
+
+    public static final Limit TOLERANCE = Limit.length("tolerance", 1e-6, 0.1, "#/tolerance");
+    public static final Limit COVER = Limit.length("cover", 0.05, 2, "#/panel/cover");
+    public static final Limit SEAM_HEIGHT = Limit.length("seamHeight", 0, 0.2, "#/panel/seamHeight");
+    public static final Limit GIRTH = Limit.length("girth", 0.05, 3, "#/panel/girth");
+    public static final Limit THICKNESS = Limit.length("thickness", 0.0001, 0.005, "#/panel/thickness");
+    public static final Limit LONGEST = Limit.length("longest", 0.1, 200, "#/panel/longest");
+    public static final Limit SHORTEST = Limit.length("shortest", 0, 10, "#/panel/shortest");
+    public static final Limit ORDER_INCREMENT = Limit.length("orderIncrement", 0.0001, 1, "#/panel/orderIncrement");
+    public static final Limit NARROWEST_RIP = Limit.length("narrowestRip", 0, 1, "#/panel/narrowestRip");
+    public static final Limit END_LAP = Limit.length("endLap", 0, 2, "#/panel/endLap");
+    public static final Limit STAGGER = Limit.length("stagger", 0, 20, "#/panel/stagger");
+    public static final Limit START_OFFSET = Limit.length("startOffset", 0, 2, "#/start/offset");
+    public static final Limit SETBACK = Limit.length("setback", -2, 2, "#/edgeTreatments/*/setback");
+    public static final Limit HEM = Limit.length("hem", 0, 0.5, "#/edgeTreatments/*/hem");
+    public static final Limit TURN_UP = Limit.length("turnUp", 0, 0.5, "#/edgeTreatments/*/turnUp");
+
+    private static final String MANY = "400 TOO_MANY";
+    private static final String LONG = "400 TOO_LONG";
+
+    /** All of them, in the order a request meets them. */
+    public static final List<Limit> ALL = List.of(
+            Limit.atMost("bodyBytes", BODY_BYTES, "byte", "#", "413 TOO_LARGE"),
+            Limit.atMost("nesting", NESTING, "1", "#", "400 TOO_DEEP"),
+            Limit.atMost("tokens", TOKENS, "1", "#", MANY),
+            Limit.atMost("stringLength", STRING_LENGTH, "character", "#/*", LONG),
+            Limit.atMost("nameLength", NAME_LENGTH, "character", "#/*", LONG),
+            Limit.atMost("numberLength", NUMBER_LENGTH, "character", "#/*", LONG),
+            Limit.atMost("errors", ERRORS, "1", "#", "the rest are counted in errorCount"),
+            new Limit("points", LEAST_CORNERS, POINTS, "1", "#/roof/points", MANY),
+            COORDINATE,
+            new Limit("planes", 1, PLANES, "1", "#/roof/planes", MANY),
+            new Limit("cornersOfARing", LEAST_CORNERS, CORNERS_OF_A_RING, "1", "#/roof/planes/*/outline", MANY),
+            Limit.atMost("corners", CORNERS, "1", "#/roof/planes", MANY),
+            Limit.atMost("openings", OPENINGS, "1", "#/roof/planes/*/openings", MANY),
+            Limit.atMost("namedEdges", NAMED_EDGES, "1", "#/roof/edges", MANY),
+            new Limit("idLength", 1, ID_LENGTH, "character", "#/roof/planes/*/id", LONG),
+            new Limit("tapeLength", 1, TAPE_LENGTH, "character", "#/*", LONG),
+            RISE,
+            RUN,
+            TOLERANCE,
+            COVER,
+            SEAM_HEIGHT,
+            GIRTH,
+            THICKNESS,
+            LONGEST,
+            SHORTEST,
+            ORDER_INCREMENT,
+            NARROWEST_RIP,
+            new Limit("metalLength", 1, METAL_LENGTH, "character", "#/panel/metal", LONG),
+            END_LAP,
+            STAGGER,
+            START_OFFSET,
+            Limit.atMost("treatments", TREATMENTS, "1", "#/edgeTreatments", MANY),
+            SETBACK,
+            HEM,
+            TURN_UP,
+            Limit.atMost("layings", PLANES, "1", "#/laying", MANY),
+            Limit.atMost("fallDeg", FULL_TURN_DEG, "deg", "#/laying/*/fallDeg", "400 OUT_OF_RANGE"),
+            Limit.atMost("includes", INCLUDES, "1", "#/include", MANY));
+
+    private Limits() {}
+}

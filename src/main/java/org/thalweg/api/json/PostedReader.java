@@ -1,0 +1,80 @@
+package org.thalweg.api.json;
+
+import jakarta.validation.Validator;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.ext.MessageBodyReader;
+import jakarta.ws.rs.ext.Provider;
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.util.OptionalLong;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import org.thalweg.api.Limits;
+import org.thalweg.api.problem.Fault;
+import org.thalweg.api.problem.Faults;
+import org.thalweg.api.problem.NoAnswer;
+import org.thalweg.api.problem.Problem;
+import org.thalweg.api.problem.ReadingCode;
+
+/** The one place where bodies are read: bytes in, a request of the right shape and its digest out. */
+@Provider
+@Consumes(MediaType.APPLICATION_JSON)
+public class PostedReader implements MessageBodyReader<Posted<?>> {
+
+    private final ConcurrentMap<Class<?>, StrictJson> readers = new ConcurrentHashMap<>();
+    private final ShapeCheck shapeCheck;
+
+    public PostedReader(Validator validator) {
+        this.shapeCheck = new ShapeCheck(validator);
+    }
+
+    @Override
+    public boolean isReadable(Class<?> type, Type genericType, Annotation[] annotations, MediaType mediaType) {
+        return type == Posted.class;
+    }
+
+    @Override
+    public Posted<?> readFrom(
+            Class<Posted<?>> type,
+            Type genericType,
+            Annotation[] annotations,
+            MediaType mediaType,
+            MultivaluedMap<String, String> headers,
+            InputStream body) {
+        Class<?> of = (Class<?>) ((ParameterizedType) genericType).getActualTypeArguments()[0];
+        return read(bytes(body), of);
+    }
+
+    private static byte[] bytes(InputStream body) {
+        try {
+            return body.readNBytes(Limits.BODY_BYTES + 1);
+        } catch (IOException e) {
+            throw NoAnswer.of(
+                    Problem.UNREADABLE,
+                    Fault.of(ReadingCode.CUT_OFF, "#", "The connection broke off before the body was complete."));
+        }
+    }
+
+    /** Reads a request of type {@code of}. */
+    Posted<?> read(byte[] body, Class<?> of) {
+        if (body.length > Limits.BODY_BYTES) {
+            throw NoAnswer.tooLarge(OptionalLong.empty());
+        }
+        StrictJson.checkText(body);
+        int start = StrictJson.start(body);
+        Faults faults = Faults.none();
+        Object request = readers.computeIfAbsent(of, StrictJson::new).read(body, start, faults);
+        if (request != null) {
+            shapeCheck.check(request, faults);
+        }
+        if (request == null || !faults.isEmpty()) {
+            throw NoAnswer.of(Problem.INVALID, faults);
+        }
+        return new Posted<>(request, Canonical.digest(body, start));
+    }
+}

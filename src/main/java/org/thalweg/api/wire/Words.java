@@ -1,0 +1,41 @@
+package org.thalweg.api.wire;
+
+import java.util.Locale;
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.units.AreaUnit;
+import org.thalweg.units.LengthUnit;
+import org.thalweg.units.MassUnit;
+
+/** How the constants of the service's enums are written on the wire. */
+public final class Words {
+
+    private Words() {}
+
+    /** A unit's symbol, an edge kind's own word, else the name in camel case: {@code leastWaste}. */
+    public static String of(Enum<?> constant) {
+        if (constant instanceof LengthUnit length) {
+            return length.symbol();
+        }
+        if (constant instanceof AreaUnit area) {
+            return area.symbol();
+        }
+        if (constant instanceof MassUnit mass) {
+            return mass.symbol();
+        }
+        return constant instanceof EdgeKind kind ? kind.wire() : camelCase(constant.name());
+    }
+
+    private static String camelCase(String name) {
+        StringBuilder word = new StringBuilder();
+        boolean up = false;
+        for (char c : name.toLowerCase(Locale.ROOT).toCharArray()) {
+            if (c == '_') {
+                up = true;
+            } else {
+                word.append(up ? Character.toUpperCase(c) : c);
+                up = false;
+            }
+        }
+        return word.toString();
+    }
+}
