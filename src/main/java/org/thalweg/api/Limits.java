@@ -1,6 +1,7 @@
 package org.thalweg.api;
 
 import java.util.List;
+import org.thalweg.panel.PanelWork;
 import org.thalweg.units.Tape;
 
 /**
@@ -41,6 +42,8 @@ public final class Limits {
     public static final int FINDINGS = 10 * CORNERS;
     public static final int CAUTIONS = 20;
     public static final int DEFAULTS = 100;
+    public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
+    public static final int TOTALS = 20;
 
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
     public static final Limit RISE = new Limit("rise", 0, 1_000, "1", "#/minimumSlope/rise", "400 OUT_OF_RANGE");
@@ -108,6 +111,8 @@ public final class Limits {
             TURN_UP,
             Limit.atMost("layings", PLANES, "1", "#/laying", MANY),
             Limit.atMost("fallDeg", FULL_TURN_DEG, "deg", "#/laying/*/fallDeg", "400 OUT_OF_RANGE"),
+            Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
+            Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),
             Limit.atMost("includes", INCLUDES, "1", "#/include", MANY));
 
     private Limits() {}

@@ -98,7 +98,7 @@ final class RoofWriter {
     }
 
     private FrameAnswer write(Frame frame) {
-        return new FrameAnswer(point(frame.origin()), direction(frame.across()), direction(frame.up()));
+        return new FrameAnswer(point(frame.origin(), units), direction(frame.across()), direction(frame.up()));
     }
 
     private EdgeAnswer write(Edge edge, List<Plane> planes) {
@@ -113,15 +113,16 @@ final class RoofWriter {
                 edge.id(),
                 edge.kind(),
                 ids,
-                point(edge.from()),
-                point(edge.to()),
-                marked(edge.length()),
+                point(edge.from(), units),
+                point(edge.to(), units),
+                marked(edge.length(), units),
                 edge.slope().roundedDegrees(),
                 edge.bend().roundedDegrees(),
                 sides);
     }
 
-    private MarkedLength marked(Length length) {
+    /** A length a crew will mark. */
+    static MarkedLength marked(Length length, Units units) {
         LengthUnit unit = units.length();
         return new MarkedLength(unit.round(length), Tape.mark(length, unit));
     }
@@ -134,8 +135,12 @@ final class RoofWriter {
         return corners;
     }
 
-    private WorldPoint point(Point3 point) {
-        return new WorldPoint(length(point.x()), length(point.y()), length(point.z()));
+    static WorldPoint point(Point3 point, Units units) {
+        LengthUnit unit = units.length();
+        return new WorldPoint(
+                unit.round(Length.metres(point.x())),
+                unit.round(Length.metres(point.y())),
+                unit.round(Length.metres(point.z())));
     }
 
     private double length(double metres) {

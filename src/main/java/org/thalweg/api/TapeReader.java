@@ -1,6 +1,7 @@
 package org.thalweg.api;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Fault;
@@ -101,6 +102,11 @@ final class TapeReader {
         return false;
     }
 
+    /** Keeps a fault of another kind with the rest. */
+    void note(Supplier<Fault> fault) {
+        faults.add(fault);
+    }
+
     /** Adds a fault that shows only once everything is read. */
     void tooMany(Origin at, String what, int actual, int most) {
         faults.add(() -> Fault.of(
@@ -149,7 +155,8 @@ final class TapeReader {
                 length.metres() < limit.least() ? least : most);
     }
 
-    private Figure figure(Length length) {
+    /** A length as the caller reads it. */
+    Figure figure(Length length) {
         return new Figure(unit.round(length), unit.symbol());
     }
 }

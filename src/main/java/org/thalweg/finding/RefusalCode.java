@@ -24,6 +24,10 @@ public enum RefusalCode {
     NO_SUCH_PLANE,
     /** A plane that has a fall line of its own was given another. */
     FALL_NOT_FREE,
+    /** The roof takes more panels than are laid in one request. */
+    TOO_MANY_PANELS,
+    /** The search for the start with the least waste would take more steps than one request may cost. */
+    SEARCH_TOO_LARGE,
     /** The CityJSON document can't be read as one. */
     CITYJSON_UNREADABLE,
     /** The document has several buildings and none was chosen, or the chosen one is not there. */

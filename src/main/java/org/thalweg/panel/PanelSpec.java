@@ -26,11 +26,16 @@ public record PanelSpec(
         if (cover.metres() <= 0 || longest.metres() <= 0) {
             throw new IllegalArgumentException("cover (%s) and longest (%s) must be above 0".formatted(cover, longest));
         }
-        if (usable(longest, endLap, stagger, orderIncrement) <= 0) {
+        if (!canLap(longest, endLap, stagger, orderIncrement)) {
             throw new IllegalArgumentException(
                     "longest (%s) must be more than end lap (%s), half the stagger (%s) and two increments of (%s) together"
                             .formatted(longest, endLap, stagger, orderIncrement));
         }
+    }
+
+    /** Whether a blank this long is more than its lap, with room to stagger and to round; only then can panels be lapped. */
+    public static boolean canLap(Length longest, Length endLap, Length stagger, Length orderIncrement) {
+        return usable(longest, endLap, stagger, orderIncrement) > 0;
     }
 
     /** What one lapped blank adds at least: its length less the lap, less room to stagger and to round. Metres. */

@@ -45,8 +45,10 @@ public final class Panels {
      * @param spec       the panel
      * @param treatments how panels end at its edges
      * @param laying     how each plane is laid, one a plane, in the roof's order
+     * @throws org.thalweg.finding.Refused when that is more work than one request may cost; see {@link PanelWork}
      */
     public static PanelLayout layOut(Roof roof, PanelSpec spec, EdgeTreatments treatments, List<PlaneLaying> laying) {
+        PanelWork.check(roof, spec, laying);
         Panels panels = new Panels(roof, spec, treatments);
         List<PlanePanels> planes = new ArrayList<>(roof.planes().size());
         for (int plane = 0; plane < roof.planes().size(); plane++) {
