@@ -82,7 +82,7 @@ class RoundingTest {
     @ParameterizedTest
     @ValueSource(longs = {1L << 30, 1L << 49, 1L << 50, 1L << 51, (1L << 51) + 1, 1L << 52, (1L << 53) - 1, 1L << 60})
     void largeWholeNumbersStayAsTheyAre(long whole) {
-        assertThat(Rounding.nearest(whole)).isEqualTo((double) whole);
-        assertThat(Rounding.nearest(-whole)).isEqualTo(-(double) whole);
+        assertThat(Rounding.nearest((double) whole)).isEqualTo((double) whole);
+        assertThat(Rounding.nearest(-(double) whole)).isEqualTo(-(double) whole);
     }
 }
