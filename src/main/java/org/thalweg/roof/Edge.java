@@ -18,6 +18,8 @@ import org.thalweg.units.Length;
  * @param slope  angle from level, in [0°, 90°]
  * @param bend   δ, angle between the two planes' outward normals, the bend to brake into a flashing; 0° is flat, 0° for
  *               an edge of one plane
+ * @param convex whether its two planes turn away from each other: so on a ridge or hip, not in a valley; tells the two
+ *               kinds of pitch break. False for an edge of one plane
  * @param at     where in the request the side of the first plane starts
  */
 public record Edge(
@@ -29,6 +31,7 @@ public record Edge(
         Length length,
         Angle slope,
         Angle bend,
+        boolean convex,
         Origin at) {
 
     public Edge {
