@@ -12,7 +12,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param pointer      where in a request it holds
  * @param whenExceeded the answer to a request that goes past it
  */
-@Schema(name = "Limit", description = "One limit the service enforces.")
+@Schema(
+        name = "Limit",
+        requiredProperties = {"name", "least", "most", "unit", "pointer", "whenExceeded"},
+        description = "One limit the service enforces.")
 public record Limit(
         @Schema(description = "What is limited. Never changes its meaning.", maxLength = 40, examples = "planes")
         String name,

@@ -12,7 +12,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param actual  the figure found
  * @param limit   the figure it was held against
  */
-@Schema(name = "Fault", description = "One thing that is wrong with a request.")
+@Schema(
+        name = "Fault",
+        requiredProperties = {"code", "pointer", "detail"},
+        description = "One thing that is wrong with a request.")
 public record Fault(
         @Schema(
                 description = "What is wrong. A code never changes its meaning; openapi/problems.md explains"

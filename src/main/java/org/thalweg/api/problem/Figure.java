@@ -9,7 +9,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param value the number
  * @param unit  what it counts
  */
-@Schema(name = "Figure", description = "A number with its unit.")
+@Schema(
+        name = "Figure",
+        requiredProperties = {"value", "unit"},
+        description = "A number with its unit.")
 public record Figure(
         @Schema(
                 description = "The number, in the unit beside it.",

@@ -16,7 +16,10 @@ import org.thalweg.api.Limits;
  * @param errorCount how many things are wrong
  * @param errors     the first of them
  */
-@Schema(name = "Problem", description = "Why there is no answer (RFC 9457).")
+@Schema(
+        name = "Problem",
+        requiredProperties = {"type", "title", "status", "code", "detail", "errorCount", "errors"},
+        description = "Why there is no answer (RFC 9457).")
 public record ProblemAnswer(
         @Schema(
                 description = "The kind of problem, as a URI reference that is the same every time.",

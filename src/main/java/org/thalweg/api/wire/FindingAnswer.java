@@ -18,7 +18,10 @@ import org.thalweg.finding.Severity;
  * @param limit    the figure it was held against
  * @param source   where the limit comes from
  */
-@Schema(name = "Finding", description = "Something a crew should know.")
+@Schema(
+        name = "Finding",
+        requiredProperties = {"code", "severity", "place", "message", "source"},
+        description = "Something a crew should know.")
 public record FindingAnswer(
         @Schema(
                 description = "What was noticed. A code never changes its meaning; openapi/problems.md explains"
@@ -57,7 +60,10 @@ public record FindingAnswer(
      * @param id      its name in the answer
      * @param pointer what in the request it came from
      */
-    @Schema(name = "Place", description = "What a finding is about.")
+    @Schema(
+            name = "Place",
+            requiredProperties = {"kind", "id", "pointer"},
+            description = "What a finding is about.")
     public record PlaceAnswer(
             @Schema(ref = "PlaceKind", description = "What sort of thing.")
             Place.Kind kind,

@@ -23,11 +23,20 @@ import org.thalweg.api.Limits;
  * @param include        what else to answer
  * @param tolerance      how well the roof was measured
  */
-@Schema(name = "LayoutRequest", description = "A measured roof and the panels to lay on it.")
+@Schema(
+        name = "LayoutRequest",
+        requiredProperties = {"units", "roof", "panel"},
+        additionalProperties = Schema.False.class,
+        description = "A measured roof and the panels to lay on it.")
 public record LayoutRequest(
-        @NotNull @Valid UnitsForm units,
-        @NotNull @Valid RoofForm roof,
-        @NotNull @Valid PanelForm panel,
+        @Schema(description = "The units of this request and its answer.") @NotNull @Valid
+        UnitsForm units,
+
+        @Schema(description = "The roof as measured.") @NotNull @Valid
+        RoofForm roof,
+
+        @Schema(description = "The panel system and the metal.") @NotNull @Valid
+        PanelForm panel,
 
         @Schema(description = "Where the first strip of every plane goes. Default: offset 0.") @Nullable @Valid
         StartForm start,
@@ -40,7 +49,9 @@ public record LayoutRequest(
         @Nullable
         Map<@Size(min = 1, max = 2 * Limits.ID_LENGTH + 1) String, @Valid TreatmentForm> edgeTreatments,
 
-        @Schema(description = "How single planes are laid, by their id. Default: as the rest of the request says.")
+        @Schema(
+                maxProperties = Limits.PLANES,
+                description = "How single planes are laid, by their id. Default: as the rest of the request says.")
         @Size(max = Limits.PLANES)
         @Nullable
         Map<@Size(min = 1, max = Limits.ID_LENGTH) String, @Valid LayingForm> laying,
@@ -72,7 +83,11 @@ public record LayoutRequest(
      * @param stagger        how far laps of neighbours are apart
      * @param minimumSlope   flattest slope the system allows
      */
-    @Schema(name = "Panel", description = "The panel system and the metal it is made from.")
+    @Schema(
+            name = "Panel",
+            requiredProperties = "cover",
+            additionalProperties = Schema.False.class,
+            description = "The panel system and the metal it is made from.")
     public record PanelForm(
             @Schema(description = "Width a panel covers, from rib to rib. 0.05 m to 2 m in the request's length unit.")
             @NotNull
@@ -154,7 +169,11 @@ public record LayoutRequest(
      * @param by     how it is chosen
      * @param offset where, when the caller says so
      */
-    @Schema(name = "Start", description = "Where the first strip of a plane goes.")
+    @Schema(
+            name = "Start",
+            requiredProperties = "by",
+            additionalProperties = Schema.False.class,
+            description = "Where the first strip of a plane goes.")
     public record StartForm(
             @Schema(ref = "StartBy", description = "How the place is chosen.") @NotNull
             StartBy by,
@@ -172,7 +191,10 @@ public record LayoutRequest(
      * @param hem     extra metal folded under
      * @param turnUp  extra metal turned up
      */
-    @Schema(name = "EdgeTreatment", description = "How a panel ends at an edge.")
+    @Schema(
+            name = "EdgeTreatment",
+            additionalProperties = Schema.False.class,
+            description = "How a panel ends at an edge.")
     public record TreatmentForm(
             @Schema(
                     description = "How far the finished edge stops short of the roof line, in the plane, square"
@@ -200,7 +222,10 @@ public record LayoutRequest(
      * @param leads   which rib leads on it
      * @param start   where its first strip goes
      */
-    @Schema(name = "Laying", description = "How one plane is laid, where it differs from the rest.")
+    @Schema(
+            name = "Laying",
+            additionalProperties = Schema.False.class,
+            description = "How one plane is laid, where it differs from the rest.")
     public record LayingForm(
             @Schema(
                     description = "Direction water is to run on a level plane, in degrees counter-clockwise from"

@@ -10,9 +10,13 @@ import org.thalweg.api.Limit;
  * @param engine who answered
  * @param limits in the order a request meets them
  */
-@Schema(name = "LimitsAnswer", description = "Every limit the service enforces.")
+@Schema(
+        name = "LimitsAnswer",
+        requiredProperties = {"engine", "limits"},
+        description = "Every limit the service enforces.")
 public record LimitsAnswer(
-        @Schema(ref = "Engine") String engine,
+        @Schema(ref = "Engine", description = "Who answered.")
+        String engine,
 
         @Schema(description = "The limits, in the order a request meets them.", maxItems = 200)
         List<Limit> limits) {}

@@ -8,7 +8,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param value the number
  * @param tape  the mark on the tape
  */
-@Schema(name = "MarkedLength", description = "A length a crew will mark.")
+@Schema(
+        name = "MarkedLength",
+        requiredProperties = {"value", "tape"},
+        description = "A length a crew will mark.")
 public record MarkedLength(
         @Schema(
                 description = "The length in the request's length unit.",

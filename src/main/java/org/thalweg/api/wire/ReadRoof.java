@@ -11,7 +11,10 @@ import org.thalweg.roof.EdgeKind;
  * @param planes in the request's order
  * @param edges  in the order of the planes and their corners
  */
-@Schema(name = "ReadRoof", description = "Planes with their frames and edges with their names.")
+@Schema(
+        name = "ReadRoof",
+        requiredProperties = {"planes", "edges"},
+        description = "Planes with their frames and edges with their names.")
 public record ReadRoof(
         @Schema(description = "The planes, in the request's order.", maxItems = Limits.PLANES)
         List<PlaneAnswer> planes,
@@ -35,7 +38,21 @@ public record ReadRoof(
      * @param openings holes
      * @param offPlane how far the furthest corner is off
      */
-    @Schema(name = "PlaneAnswer", description = "One plane of the roof.")
+    @Schema(
+            name = "PlaneAnswer",
+            requiredProperties = {
+                "id",
+                "pitch",
+                "slopeDeg",
+                "level",
+                "area",
+                "planArea",
+                "frame",
+                "outline",
+                "openings",
+                "offPlane"
+            },
+            description = "One plane of the roof.")
     public record PlaneAnswer(
             @Schema(description = "The caller's name for the plane.", maxLength = Limits.ID_LENGTH, examples = "south")
             String id,
@@ -98,6 +115,7 @@ public record ReadRoof(
      */
     @Schema(
             name = "FrameAnswer",
+            requiredProperties = {"origin", "across", "up"},
             description =
                     "A plane's frame, seen from outside looking up the slope. A corner [a, u] of the plane lies at"
                             + " origin + a × across + u × up in the world.")
@@ -116,7 +134,10 @@ public record ReadRoof(
      *
      * @param outline corners on the plane
      */
-    @Schema(name = "OpeningAnswer", description = "A chimney, skylight or other hole in a plane.")
+    @Schema(
+            name = "OpeningAnswer",
+            requiredProperties = "outline",
+            description = "A chimney, skylight or other hole in a plane.")
     public record OpeningAnswer(
             @Schema(
                     description = "Corners on the plane as [across, up], clockwise seen from outside, in the"
@@ -137,7 +158,10 @@ public record ReadRoof(
      * @param bendDeg  the bend of a flashing along it
      * @param sides    how each plane sees it
      */
-    @Schema(name = "EdgeAnswer", description = "One edge of the roof.")
+    @Schema(
+            name = "EdgeAnswer",
+            requiredProperties = {"id", "kind", "planes", "from", "to", "length", "slopeDeg", "bendDeg", "sides"},
+            description = "One edge of the roof.")
     public record EdgeAnswer(
             @Schema(
                     description = "The edge's name: its kind's letter and a number. The same as long as the"
@@ -194,7 +218,10 @@ public record ReadRoof(
      * @param plane    the plane
      * @param angleDeg angle to the level line
      */
-    @Schema(name = "EdgeSideAnswer", description = "An edge as one of its planes sees it.")
+    @Schema(
+            name = "EdgeSideAnswer",
+            requiredProperties = {"plane", "angleDeg"},
+            description = "An edge as one of its planes sees it.")
     public record EdgeSideAnswer(
             @Schema(description = "Id of the plane.", maxLength = Limits.ID_LENGTH, examples = "south")
             String plane,

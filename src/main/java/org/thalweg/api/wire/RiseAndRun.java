@@ -8,7 +8,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param rise over the run
  * @param run  level
  */
-@Schema(name = "RiseAndRun", description = "A pitch: so much rise over so much level run, both in any one unit.")
+@Schema(
+        name = "RiseAndRun",
+        requiredProperties = {"rise", "run"},
+        description = "A pitch: so much rise over so much level run, both in any one unit.")
 public record RiseAndRun(
         @Schema(
                 description = "Rise over the run, 0 or more.",

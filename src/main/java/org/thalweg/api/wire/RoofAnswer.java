@@ -15,16 +15,24 @@ import org.thalweg.api.Limits;
  * @param findings what a crew should know of it
  * @param cautions what holds for every roof
  */
-@Schema(name = "RoofAnswer", description = "A roof as the service reads it: planes, named edges, findings.")
+@Schema(
+        name = "RoofAnswer",
+        requiredProperties = {"engine", "digest", "units", "used", "roof", "findings", "cautions"},
+        description = "A roof as the service reads it: planes, named edges, findings.")
 public record RoofAnswer(
-        @Schema(ref = "Engine") String engine,
-        @Schema(ref = "Digest") String digest,
+        @Schema(ref = "Engine", description = "Who answered.")
+        String engine,
+
+        @Schema(ref = "Digest", description = "Which request this answers.")
+        String digest,
 
         @Schema(description = "The request's units; they hold for every figure of this answer.")
         UnitsForm units,
 
+        @Schema(description = "The figures the roof was read with, given or default.")
         Used used,
-        ReadRoof roof,
+
+        @Schema(description = "The roof: planes and edges.") ReadRoof roof,
 
         @Schema(
                 description = "What a crew should know of this roof, in the order of the planes and edges.",
@@ -41,7 +49,10 @@ public record RoofAnswer(
      * @param minimumSlope flattest slope the system allows
      * @param defaults     which of them the request left out
      */
-    @Schema(name = "RoofUsed", description = "The figures the roof was read with, given or default.")
+    @Schema(
+            name = "RoofUsed",
+            requiredProperties = {"tolerance", "minimumSlope", "defaults"},
+            description = "The figures the roof was read with, given or default.")
     public record Used(
             @Schema(
                     description = "Corners this close are one corner; in the request's length unit.",

@@ -22,6 +22,7 @@ import org.thalweg.api.Limits;
  */
 @Schema(
         name = "Roof",
+        additionalProperties = Schema.False.class,
         description = "A roof in exactly one form: `points` with `planes` (and `edges` if there are any to name), or"
                 + " `cityjson` (and `building` if it holds several).")
 @OneForm
@@ -68,7 +69,11 @@ public record RoofForm(
      * @param outline  its corners
      * @param openings its holes
      */
-    @Schema(name = "RoofPlane", description = "One plane of a roof.")
+    @Schema(
+            name = "RoofPlane",
+            requiredProperties = {"id", "outline"},
+            additionalProperties = Schema.False.class,
+            description = "One plane of a roof.")
     public record PlaneForm(
             @Schema(
                     description =
@@ -96,7 +101,11 @@ public record RoofForm(
      * @param id      the caller's name for it
      * @param outline its corners
      */
-    @Schema(name = "RoofOpening", description = "A chimney, skylight or other hole in a plane.")
+    @Schema(
+            name = "RoofOpening",
+            requiredProperties = {"id", "outline"},
+            additionalProperties = Schema.False.class,
+            description = "A chimney, skylight or other hole in a plane.")
     public record OpeningForm(
             @Schema(
                     description =
@@ -119,7 +128,11 @@ public record RoofForm(
      * @param between its two ends
      * @param kind    what it is
      */
-    @Schema(name = "NamedEdge", description = "An edge whose kind the planes can't show: something stands there.")
+    @Schema(
+            name = "NamedEdge",
+            requiredProperties = {"between", "kind"},
+            additionalProperties = Schema.False.class,
+            description = "An edge whose kind the planes can't show: something stands there.")
     public record NamedEdgeForm(
             @Schema(description = "Names of the two corners it runs between, in either order.")
             @NotNull

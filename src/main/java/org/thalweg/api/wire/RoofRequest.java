@@ -13,10 +13,17 @@ import org.jspecify.annotations.Nullable;
  * @param tolerance    how well it was measured
  * @param minimumSlope what the panel system allows
  */
-@Schema(name = "RoofRequest", description = "A measured roof, to be read into planes and named edges.")
+@Schema(
+        name = "RoofRequest",
+        requiredProperties = {"units", "roof"},
+        additionalProperties = Schema.False.class,
+        description = "A measured roof, to be read into planes and named edges.")
 public record RoofRequest(
-        @NotNull @Valid UnitsForm units,
-        @NotNull @Valid RoofForm roof,
+        @Schema(description = "The units of this request and its answer.") @NotNull @Valid
+        UnitsForm units,
+
+        @Schema(description = "The roof as measured.") @NotNull @Valid
+        RoofForm roof,
 
         @Schema(
                 description = "Corners this close are one corner; it says how well the roof was measured."

@@ -16,6 +16,8 @@ import org.thalweg.units.Units;
  */
 @Schema(
         name = "Units",
+        requiredProperties = {"length", "area", "mass"},
+        additionalProperties = Schema.False.class,
         description =
                 "The units of a request and its answer: every length, area and mass without exception. There is no"
                         + " default.")
