@@ -211,16 +211,29 @@ public final class Panels {
                     spec.shortest(),
                     Source.REQUEST));
         }
-        double wide = panel.cut().outer().mostAcross() - panel.cut().outer().leastAcross();
-        if (wide > spec.cover().metres() + tolerance.hair()) {
-            findings.add(Finding.of(
-                    FindingCode.WIDER_THAN_BLANK,
-                    place,
-                    "Panel {place} needs {actual} of flat between its ribs for its hem or turn-up where the panel has"
-                            + " {limit}. Start elsewhere, or bend that edge from a wider blank.",
-                    Length.metres(wide),
-                    spec.cover(),
-                    Source.GEOMETRY));
+        checkRips(panel, place);
+    }
+
+    /** A rip close to the rib has no metal left for its hem or turn-up. */
+    private void checkRips(Panel panel, Place place) {
+        Ring shown = panel.finished().outer();
+        double cover = spec.cover().metres();
+        for (int i = 0; i < shown.size(); i++) {
+            if (shown.tag(i) >= 0 && tolerance.same(shown.across(i), shown.across(shown.next(i)))) {
+                boolean right = shown.up(shown.next(i)) > shown.up(i);
+                double needed = treatments.get(shown.tag(i)).extra().metres();
+                double there = right ? cover - shown.across(i) : shown.across(i);
+                if (needed > there + tolerance.hair()) {
+                    findings.add(Finding.of(
+                            FindingCode.WIDER_THAN_BLANK,
+                            place,
+                            "Panel {place} needs {actual} beyond its rip for a hem or turn-up and has {limit} before the"
+                                    + " end of its cover. Start elsewhere, or bend that edge from a wider blank.",
+                            Length.metres(needed),
+                            Length.metres(there),
+                            Source.GEOMETRY));
+                }
+            }
         }
     }
 

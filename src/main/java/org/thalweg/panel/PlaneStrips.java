@@ -1,8 +1,10 @@
 package org.thalweg.panel;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.thalweg.geometry.Region;
+import org.thalweg.geometry.Ring;
 import org.thalweg.geometry.Side;
 import org.thalweg.geometry.SideMover;
 import org.thalweg.geometry.StripCutter;
@@ -10,7 +12,7 @@ import org.thalweg.geometry.Tolerance;
 import org.thalweg.roof.EdgeTreatment;
 
 /**
- * One plane, ready to be cut into strips at whatever offset: its set-backs are made once, its hems each time.
+ * One plane, ready to be cut into strips at whatever offset: its set-backs and hems are made once, for the whole plane.
  */
 final class PlaneStrips {
 
@@ -34,6 +36,8 @@ final class PlaneStrips {
     }
 
     private final List<Region> finished;
+    private final List<Region> cut;
+    private final double beside;
     private final List<EdgeTreatment> treatments;
     private final double cover;
     private final Lead lead;
@@ -48,12 +52,23 @@ final class PlaneStrips {
         this.cover = cover;
         this.lead = lead;
         this.tolerance = tolerance;
+        this.cut = new ArrayList<>(finished.size());
+        for (Region region : finished) {
+            List<Region> outward = SideMover.move(region, this::outward, tolerance);
+            this.cut.add(outward.isEmpty() ? region : outward.get(0));
+        }
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (Region region : finished) {
             least = Math.min(least, region.outer().leastAcross());
             most = Math.max(most, region.outer().mostAcross());
         }
+        double widest = cover;
+        for (Region region : cut) {
+            widest = Math.max(widest, least - region.outer().leastAcross());
+            widest = Math.max(widest, region.outer().mostAcross() - most);
+        }
+        this.beside = widest + cover;
         this.from = least;
         this.to = most;
     }
@@ -66,9 +81,7 @@ final class PlaneStrips {
     /** Every corner that finished or cut metal has before it is cut into strips. */
     List<Region> corners() {
         List<Region> all = new ArrayList<>(finished);
-        for (Region region : finished) {
-            all.addAll(SideMover.move(region, this::outward, tolerance));
-        }
+        all.addAll(cut);
         return all;
     }
 
@@ -90,28 +103,100 @@ final class PlaneStrips {
     List<Blank> at(double offset) {
         double[] lines = RibLines.of(from, to, cover, offset, lead, tolerance);
         List<Blank> blanks = new ArrayList<>(lines.length);
-        for (Region region : finished) {
-            for (StripCutter.Piece piece : StripCutter.cut(region, lines, Side.RIB, tolerance)) {
-                blanks.add(new Blank(piece.strip(), lines[piece.strip()], piece.shape(), cut(piece.shape())));
+        for (int i = 0; i < finished.size(); i++) {
+            List<StripCutter.Piece> shown = StripCutter.cut(finished.get(i), lines, Side.RIB, tolerance);
+            if (cut.get(i) == finished.get(i)) {
+                for (StripCutter.Piece piece : shown) {
+                    blanks.add(new Blank(piece.strip(), lines[piece.strip()], piece.shape(), piece.shape()));
+                }
+            } else {
+                addCut(shown, StripCutter.cut(cut.get(i), guarded(lines), Side.RIB, tolerance), lines, blanks);
             }
         }
         if (finished.size() > 1) {
-            blanks.sort((a, b) -> a.strip != b.strip
-                    ? Integer.compare(a.strip, b.strip)
-                    : Double.compare(
-                            a.finished.outer().leastUp(), b.finished.outer().leastUp()));
+            blanks.sort(Comparator.comparingInt(Blank::strip)
+                    .thenComparingDouble(blank -> blank.finished().outer().leastUp()));
         }
         return blanks;
+    }
+
+    /** Hems and turn-ups may run out beside the first and the last strip. */
+    private double[] guarded(double[] lines) {
+        double[] guarded = new double[lines.length + 2];
+        System.arraycopy(lines, 0, guarded, 1, lines.length);
+        guarded[0] = lines[0] - beside;
+        guarded[lines.length + 1] = lines[lines.length - 1] + beside;
+        return guarded;
+    }
+
+    /** Gives every piece that shows the metal it is cut from; both lists are by strip, the second counts one more. */
+    private void addCut(
+            List<StripCutter.Piece> shown, List<StripCutter.Piece> metal, double[] lines, List<Blank> blanks) {
+        int first = 0;
+        for (int i = 0; i < shown.size(); i++) {
+            int strip = shown.get(i).strip();
+            while (first < metal.size() && metal.get(first).strip() < strip + 1) {
+                first++;
+            }
+            int last = first;
+            while (last < metal.size() && metal.get(last).strip() == strip + 1) {
+                last++;
+            }
+            boolean alone = last == first + 1
+                    && (i == 0 || shown.get(i - 1).strip() != strip)
+                    && (i + 1 == shown.size() || shown.get(i + 1).strip() != strip);
+            Region piece = shown.get(i).shape();
+            Region of = alone ? metal.get(first).shape() : metalOf(piece, metal.subList(first, last), lines[strip]);
+            blanks.add(new Blank(strip, lines[strip], piece, of));
+        }
+    }
+
+    /** A straight side crosses a strip once, so a piece and its metal have their sides in common and no others have. */
+    private Region metalOf(Region piece, List<StripCutter.Piece> metal, double left) {
+        Region found = null;
+        for (StripCutter.Piece candidate : metal) {
+            if (haveSidesInCommon(piece.outer(), candidate.shape().outer())) {
+                if (found != null) {
+                    return alone(piece, left);
+                }
+                found = candidate.shape();
+            }
+        }
+        return found == null || joins(found, piece) ? alone(piece, left) : found;
+    }
+
+    private static boolean haveSidesInCommon(Ring a, Ring b) {
+        for (int i = 0; i < a.size(); i++) {
+            for (int j = 0; j < b.size(); j++) {
+                if (a.tag(i) >= 0 && a.tag(i) == b.tag(j)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether metal reaches further past a piece than its hems do: into another piece of the strip. */
+    private boolean joins(Region metal, Region piece) {
+        return metal.outer().mostUp() > piece.outer().mostUp() + beside
+                || metal.outer().leastUp() < piece.outer().leastUp() - beside;
+    }
+
+    /** The piece with hems of its own, where in the whole plane they run into those of another piece of the strip. */
+    private Region alone(Region piece, double left) {
+        List<Region> moved = SideMover.move(piece, this::outward, tolerance);
+        Region own = moved.isEmpty() ? piece : moved.get(0);
+        double[] lines = guarded(new double[] {left, left + cover});
+        return StripCutter.cut(own, lines, Side.RIB, tolerance).stream()
+                .filter(trimmed -> trimmed.strip() == 1)
+                .map(StripCutter.Piece::shape)
+                .max(Comparator.comparingDouble(Region::area))
+                .orElse(piece);
     }
 
     /** Number of strips with the first panel {@code offset} wide. */
     int strips(double offset) {
         return RibLines.of(from, to, cover, offset, lead, tolerance).length - 1;
-    }
-
-    private Region cut(Region piece) {
-        List<Region> cut = SideMover.move(piece, this::outward, tolerance);
-        return cut.isEmpty() ? piece : cut.get(0);
     }
 
     private double outward(int side) {

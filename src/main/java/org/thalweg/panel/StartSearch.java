@@ -1,6 +1,5 @@
 package org.thalweg.panel;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -12,13 +11,13 @@ import org.thalweg.geometry.Tolerance;
  * The start offset that orders the least metal: first without slivers if that can be, then by ordered length, then by
  * fewest different lengths, then the smallest offset.
  *
- * <p>No blind grid. Between two offsets at which a rib passes a corner, every piece's length is a straight function of the
- * offset, so it is known from two samples; what is ordered changes only where a length passes a whole increment. Those
- * places and the ends are all the candidates there are. A length that only just reaches an increment needs no more of
+ * <p>No blind grid. Between two offsets at which a rib passes a corner, every place where a piece may end (see {@link Ends})
+ * moves straight with the offset, so it is known from two samples; what is ordered changes only where a length passes a
+ * whole increment. Those places and the ends are all the candidates there are. A length that only just reaches an increment needs no more of
  * them, so the best of an interval is always found at one of its candidates and not only near it.
  *
- * <p>Known limits: a panel that a lap parts side by side is counted as one, and a hem that closes a notch in a single
- * piece may bend a length between two breaks.
+ * <p>Known limits: a panel that a lap parts side by side is counted as one, and where hems of two pieces of a strip run into
+ * each other a length may bend between two breaks.
  */
 final class StartSearch {
 
@@ -60,32 +59,48 @@ final class StartSearch {
     }
 
     private double search() {
-        double[] breaks = breaks();
+        double[] corners = corners();
+        double[] breaks = breaks(corners);
+        double[] slivers = slivers(corners);
         for (int i = 0; i < breaks.length; i++) {
             weigh(breaks[i], sample(breaks[i]));
             double next = i + 1 < breaks.length ? breaks[i + 1] : spec.cover().metres();
             if (next - breaks[i] > 4 * tolerance.hair()) {
-                between(breaks[i], next);
+                between(breaks[i], next, slivers);
             }
         }
         return best.offset;
     }
 
-    /** Offsets in [0, cover) at which a rib passes a corner, or a piece becomes a sliver; ascending. */
-    private double[] breaks() {
-        double cover = spec.cover().metres();
-        double narrow = spec.narrowestRip().metres();
-        List<Double> found = new ArrayList<>();
-        found.add(0.0);
+    /** How far every corner lies from the end where laying starts. */
+    private double[] corners() {
+        Doubles found = new Doubles();
         for (Region region : strips.corners()) {
-            addBreaks(region.outer(), narrow, found);
-            region.openings().forEach(opening -> addBreaks(opening, narrow, found));
+            addCorners(region.outer(), found);
+            region.openings().forEach(opening -> addCorners(opening, found));
         }
-        double[] sorted = found.stream()
-                .mapToDouble(at -> at - Math.floor(at / cover) * cover)
-                .filter(at -> at < cover - tolerance.hair())
-                .sorted()
-                .toArray();
+        return found.toArray();
+    }
+
+    private void addCorners(Ring ring, Doubles found) {
+        for (int i = 0; i < ring.size(); i++) {
+            found.add(Math.abs(ring.across(i) - strips.leadingEnd()));
+        }
+    }
+
+    /** Offsets in [0, cover) at which a rib passes a corner; ascending, 0 among them. */
+    private double[] breaks(double[] corners) {
+        double cover = spec.cover().metres();
+        Doubles found = new Doubles();
+        found.add(0);
+        for (double corner : corners) {
+            double offset = intoCover(corner);
+            if (offset < cover - tolerance.hair()) {
+                found.add(offset);
+            }
+        }
+        double[] sorted = found.toArray();
+        Arrays.sort(sorted);
         int kept = 1;
         for (double at : sorted) {
             if (!tolerance.same(at, sorted[kept - 1])) {
@@ -95,13 +110,19 @@ final class StartSearch {
         return Arrays.copyOf(sorted, kept);
     }
 
-    private void addBreaks(Ring ring, double narrow, List<Double> found) {
-        for (int i = 0; i < ring.size(); i++) {
-            double fromStart = Math.abs(ring.across(i) - strips.leadingEnd());
-            found.add(fromStart);
-            found.add(fromStart + narrow);
-            found.add(fromStart - narrow);
+    /** Offsets in [0, cover) at which a piece becomes a sliver or stops being one. */
+    private double[] slivers(double[] corners) {
+        Doubles found = new Doubles();
+        for (double corner : corners) {
+            found.add(intoCover(corner + spec.narrowestRip().metres()));
+            found.add(intoCover(corner - spec.narrowestRip().metres()));
         }
+        return found.toArray();
+    }
+
+    private double intoCover(double at) {
+        double cover = spec.cover().metres();
+        return at - Math.floor(at / cover) * cover;
     }
 
     /**
@@ -121,97 +142,96 @@ final class StartSearch {
         return least;
     }
 
-    private record Sample(double[] lengths, double[] widths) {}
-
-    private Sample sample(double offset) {
+    private Ends sample(double offset) {
         List<PlaneStrips.Blank> blanks = strips.at(offset);
         blanks.sort(BY_SIDE);
-        double[] lengths = new double[blanks.size()];
-        double[] widths = new double[blanks.size()];
-        for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = blanks.get(i).length();
-            widths[i] = blanks.get(i).width();
-        }
-        return new Sample(lengths, widths);
+        return Ends.of(blanks, spec.cover().metres(), tolerance);
     }
 
     /** Every offset strictly between two breaks at which what is ordered can change. */
-    private void between(double from, double to) {
+    private void between(double from, double to, double[] slivers) {
         double third = (to - from) / 3;
-        Sample a = sample(from + third);
-        Sample b = sample(to - third);
-        if (a.lengths.length != b.lengths.length) {
-            throw new IllegalStateException("pieces changed from %d to %d with no corner between the ribs of %s and %s"
-                    .formatted(a.lengths.length, b.lengths.length, from, to));
+        Ends a = sample(from + third);
+        Ends b = sample(to - third);
+        if (a.pieces() != b.pieces()) {
+            // Corners within rounding of each other and of a rib: nothing is known in between but the samples.
+            weigh(from + third, a);
+            weigh(to - third, b);
+            return;
         }
-        double[] grow = new double[a.lengths.length];
-        double[] widen = new double[a.lengths.length];
-        for (int i = 0; i < grow.length; i++) {
-            grow[i] = (b.lengths[i] - a.lengths[i]) / third;
-            widen[i] = (b.widths[i] - a.widths[i]) / third;
+        Ends grow = a.growth(b, third);
+        Doubles offsets = new Doubles();
+        offsets.add((from + to) / 2);
+        for (double sliver : slivers) {
+            offsets.add(sliver);
+        }
+        for (int piece = 0; piece < a.pieces(); piece++) {
+            for (int high = 0; high < Ends.KINDS; high++) {
+                for (int low = 0; low < Ends.KINDS; low++) {
+                    addSteps(
+                            a.between(piece, high, low),
+                            grow.between(piece, high, low),
+                            from + third,
+                            from,
+                            to,
+                            offsets);
+                }
+            }
         }
         double hair = tolerance.hair();
-        double[] offsets = offsets(from, to, from + third, a.lengths, grow);
-        Sample at = new Sample(new double[grow.length], new double[grow.length]);
-        for (double offset : offsets) {
+        Ends at = a.blank();
+        for (double offset : offsets.toArray()) {
             if (offset > from + hair && offset < to - hair) {
-                for (int i = 0; i < grow.length; i++) {
-                    at.lengths[i] = a.lengths[i] + (offset - from - third) * grow[i];
-                    at.widths[i] = a.widths[i] + (offset - from - third) * widen[i];
-                }
+                at.set(a, grow, offset - from - third);
                 weigh(offset, at);
             }
         }
     }
 
-    private double[] offsets(double from, double to, double at, double[] lengths, double[] grow) {
+    /**
+     * Adds the offsets at which a length passes a whole increment or needs one more lap.
+     *
+     * @param length at the offset {@code at}
+     * @param grow   how much it grows with the offset
+     */
+    private void addSteps(double length, double grow, double at, double from, double to, Doubles offsets) {
+        double start = length + (from - at) * grow;
+        double end = length + (to - at) * grow;
+        if (!Double.isFinite(length) || tolerance.same(start, end)) {
+            return;
+        }
+        double least = Math.max(0, Math.min(start, end));
+        double most = Math.max(start, end);
         double increment = spec.orderIncrement().metres();
-        List<Double> offsets = new ArrayList<>();
-        offsets.add((from + to) / 2);
-        for (int i = 0; i < lengths.length; i++) {
-            double start = lengths[i] + (from - at) * grow[i];
-            double end = lengths[i] + (to - at) * grow[i];
-            if (tolerance.same(start, end)) {
-                continue;
-            }
-            double least = Math.min(start, end);
-            double most = Math.max(start, end);
-            for (int pieces = laps.pieces(least); pieces <= laps.pieces(most); pieces++) {
-                double overlapped = (pieces - 1) * spec.endLap().metres();
-                double longest =
-                        pieces == 1 ? spec.longest().metres() : spec.endLap().metres() + pieces * spec.usable();
-                offsets.add(at + (longest - lengths[i]) / grow[i]);
-                double steps = increment > 0 ? (most - least) / increment : Double.POSITIVE_INFINITY;
-                if (steps <= MOST_STEPS) {
-                    for (long k = tolerance.ceil(least + overlapped, increment);
-                            k * increment <= most + overlapped;
-                            k++) {
-                        offsets.add(at + (k * increment - overlapped - lengths[i]) / grow[i]);
-                    }
+        for (int pieces = laps.pieces(least); pieces <= laps.pieces(most); pieces++) {
+            double overlapped = (pieces - 1) * spec.endLap().metres();
+            double longest =
+                    pieces == 1 ? spec.longest().metres() : spec.endLap().metres() + pieces * spec.usable();
+            offsets.add(at + (longest - length) / grow);
+            if (increment > 0 && (most - least) / increment <= MOST_STEPS) {
+                for (long k = tolerance.ceil(least + overlapped, increment); k * increment <= most + overlapped; k++) {
+                    offsets.add(at + (k * increment - overlapped - length) / grow);
                 }
             }
         }
-        return offsets.stream()
-                .mapToDouble(Double::doubleValue)
-                .sorted()
-                .distinct()
-                .toArray();
     }
 
-    private void weigh(double offset, Sample sample) {
-        double ordered = 0;
-        boolean sliver = false;
-        double[] lengths = new double[sample.lengths.length];
-        for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = laps.ordered(sample.lengths[i]);
-            ordered += lengths[i];
-            sliver |= sample.widths[i] < spec.narrowestRip().metres() - tolerance.hair();
-        }
-        Choice choice = new Choice(offset, sliver, ordered, 0);
-        if (sliver == best.sliver && ordered > best.ordered + tolerance.hair() || sliver && !best.sliver) {
+    private void weigh(double offset, Ends sample) {
+        boolean sliver = sample.narrowest() < spec.narrowestRip().metres() - tolerance.hair();
+        if (sliver && !best.sliver) {
             return;
         }
-        choice = new Choice(offset, sliver, ordered, different(lengths));
+        double most = sliver == best.sliver ? best.ordered + tolerance.hair() : Double.POSITIVE_INFINITY;
+        double[] lengths = new double[sample.pieces()];
+        double ordered = 0;
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] = laps.ordered(sample.length(i));
+            ordered += lengths[i];
+            if (ordered > most) {
+                return;
+            }
+        }
+        Choice choice = new Choice(offset, sliver, ordered, different(lengths));
         if (choice.betterThan(best, tolerance)) {
             best = choice;
         }
@@ -226,5 +246,23 @@ final class StartSearch {
             }
         }
         return different;
+    }
+
+    /** A growing list of numbers. */
+    private static final class Doubles {
+
+        private double[] numbers = new double[32];
+        private int size;
+
+        void add(double number) {
+            if (size == numbers.length) {
+                numbers = Arrays.copyOf(numbers, size * 2);
+            }
+            numbers[size++] = number;
+        }
+
+        double[] toArray() {
+            return Arrays.copyOf(numbers, size);
+        }
     }
 }
