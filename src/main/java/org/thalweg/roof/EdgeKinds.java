@@ -9,7 +9,7 @@ import org.thalweg.units.Angle;
  *   shared  level  planes                                   kind
  *   yes     yes    both fall away                           ridge
  *   yes     yes    both fall to it                          level valley
- *   yes     yes    one falls to it, one away, or one level  pitch break
+ *   yes     yes    one to it, one away, or one does neither pitch break
  *   yes     no     they turn away from each other           hip
  *   yes     no     they turn towards each other             valley
  *   yes     any    they lie in one                          flush
@@ -20,7 +20,8 @@ import org.thalweg.units.Angle;
  *   no      no     other, at the high side                  angled rake
  * </pre>
  *
- * <p>A level plane has no bottom and no top: all its sides that meet no other plane are eaves.
+ * <p>A level plane has no bottom and no top: all its sides that meet no other plane are eaves. It falls neither to an edge
+ * nor away from it, and no more does a plane that runs its water along the edge.
  */
 final class EdgeKinds {
 
@@ -55,6 +56,15 @@ final class EdgeKinds {
         boolean alongLevelLine() {
             return level || mitre.compareTo(LEVEL_MITRE) <= 0;
         }
+
+        boolean alongFallLine() {
+            return mitre.compareTo(FALL_LINE) >= 0;
+        }
+
+        /** Whether water runs neither to the edge nor away from it. */
+        boolean neither() {
+            return level || alongFallLine();
+        }
     }
 
     private EdgeKinds() {}
@@ -70,7 +80,7 @@ final class EdgeKinds {
         if (slope.compareTo(LEVEL_SLOPE) <= 0 && plane.alongLevelLine()) {
             return plane.above ? EdgeKind.EAVE : EdgeKind.HIGH_EAVE;
         }
-        if (plane.mitre.compareTo(FALL_LINE) >= 0) {
+        if (plane.alongFallLine()) {
             return EdgeKind.RAKE;
         }
         return plane.above ? EdgeKind.ANGLED_EAVE : EdgeKind.ANGLED_RAKE;
@@ -84,7 +94,7 @@ final class EdgeKinds {
         if (slope.compareTo(LEVEL_SLOPE) > 0 || !(one.alongLevelLine() || other.alongLevelLine())) {
             return convex ? EdgeKind.HIP : EdgeKind.VALLEY;
         }
-        if (one.level || other.level || one.above != other.above) {
+        if (one.neither() || other.neither() || one.above != other.above) {
             return EdgeKind.PITCH_BREAK;
         }
         return one.above ? EdgeKind.LEVEL_VALLEY : EdgeKind.RIDGE;
