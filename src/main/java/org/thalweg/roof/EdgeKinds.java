@@ -12,7 +12,7 @@ import org.thalweg.units.Angle;
  *   yes     yes    one to it, one away, or one does neither pitch break
  *   yes     no     they turn away from each other           hip
  *   yes     no     they turn towards each other             valley
- *   yes     any    they lie in one                          flush
+ *   yes     any    they lie in one and fall one way         flush
  *   no      yes    at the bottom of its plane               eave
  *   no      yes    at the top                               high eave
  *   no      no     along the fall line                      rake
@@ -44,6 +44,12 @@ final class EdgeKinds {
 
     /** Planes that bend less than this lie in one: no flashing is bent so little. [common practice] */
     static final Angle FLUSH = Angle.degrees(2);
+
+    /**
+     * Panels run through from one plane to the next only if the fall lines agree within this. The hips of a roof of 1/4:12
+     * bend 1.7°, but water and panels turn a corner there. [common practice]
+     */
+    static final Angle ONE_FALL = Angle.degrees(5);
 
     /**
      * An edge as one of its planes sees it.
@@ -86,9 +92,13 @@ final class EdgeKinds {
         return plane.above ? EdgeKind.ANGLED_EAVE : EdgeKind.ANGLED_RAKE;
     }
 
-    /** An edge with a plane on either side. */
-    static EdgeKind shared(Angle slope, View one, View other, Angle bend, boolean convex) {
-        if (bend.compareTo(FLUSH) <= 0) {
+    /**
+     * An edge with a plane on either side.
+     *
+     * @param turn angle between the two planes' level lines; of no account when one of them is level
+     */
+    static EdgeKind shared(Angle slope, View one, View other, Angle bend, boolean convex, Angle turn) {
+        if (bend.compareTo(FLUSH) <= 0 && (one.level || other.level || turn.compareTo(ONE_FALL) <= 0)) {
             return EdgeKind.FLUSH;
         }
         if (slope.compareTo(LEVEL_SLOPE) > 0 || !(one.alongLevelLine() || other.alongLevelLine())) {
