@@ -17,7 +17,7 @@ final class EdgeList {
     /** The edge each line became part of. */
     final int[] edgeOfLine;
 
-    /** How many planes meet at each edge; 0 where no more than two do. */
+    /** How many planes meet at each edge; 0 where no more than two do, −1 for those that found no neighbour there. */
     final int[] crowd;
 
     private final Corners corners;
@@ -105,8 +105,8 @@ final class EdgeList {
         }
         for (int p = first; p <= last; p++) {
             edgeOfLine[lines.line[p]] = count;
-            crowd[count] = Math.max(crowd[count], lines.crowd[lines.line[p]]);
         }
+        crowd[count] = lines.crowd[line];
         EdgeKind kind = lines.kind[line];
         edges[count++] = new Edge(
                 kind.letter() + ++numbers[kind.ordinal()],
