@@ -23,6 +23,9 @@ import org.thalweg.units.Tape;
  */
 final class TapeReader {
 
+    /** A double this large is a whole number in any unit. */
+    private static final double NO_DECIMALS = 1e18;
+
     private static final Pitch LEVEL = new Pitch(0, 12);
 
     private final LengthUnit unit;
@@ -149,7 +152,9 @@ final class TapeReader {
                 length.metres() < limit.least() ? least : most);
     }
 
+    /** Rounded, unless it is so large that it has no decimals to round. */
     private Figure figure(Length length) {
-        return new Figure(unit.round(length), unit.symbol());
+        boolean large = Math.abs(length.metres()) > NO_DECIMALS;
+        return new Figure(large ? unit.from(length) : unit.round(length), unit.symbol());
     }
 }

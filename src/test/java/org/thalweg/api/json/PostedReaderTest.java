@@ -415,7 +415,7 @@ class PostedReaderTest {
         assertThat(unreadable("{\"tolerance\":\"" + "x".repeat(Limits.STRING_LENGTH + 1) + "\"}")
                         .code())
                 .isEqualTo("TOO_LONG");
-        assertThat(unreadable("{\"" + "x".repeat(Limits.NAME_LENGTH + 1) + "\":1}")
+        assertThat(unreadable("{\"" + "x".repeat(Limits.NAME_BYTES + 1) + "\":1}")
                         .code())
                 .isEqualTo("TOO_LONG");
         assertThat(unreadable("{\"tolerance\":" + "1".repeat(Limits.NUMBER_LENGTH + 1) + "}")
