@@ -4,18 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.thalweg.api.problem.Echo;
-import org.thalweg.api.problem.Fault;
-import org.thalweg.api.problem.Faults;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.FindingAnswer;
 import org.thalweg.api.wire.FindingAnswer.PlaceAnswer;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.Place;
-import org.thalweg.finding.Refusal;
 import org.thalweg.units.Units;
 
-/** Writes findings and refusals, with their figures in the caller's units. */
-public final class FindingWriter {
+/** Writes findings, with their figures in the caller's units. */
+final class FindingWriter {
 
     private FindingWriter() {}
 
@@ -40,22 +37,5 @@ public final class FindingWriter {
                 actual,
                 limit,
                 finding.source().text());
-    }
-
-    public static Faults refusals(List<Refusal> refusals, Units units) {
-        Faults faults = Faults.none();
-        refusals.forEach(refusal -> faults.add(() -> write(refusal, units)));
-        return faults;
-    }
-
-    private static Fault write(Refusal refusal, Units units) {
-        Optional<Figure> actual = FigureWriter.write(refusal.actual(), units);
-        Optional<Figure> limit = FigureWriter.write(refusal.limit(), units);
-        return new Fault(
-                refusal.code().name(),
-                refusal.at().pointer(),
-                FigureWriter.fill(refusal.detail(), actual, limit),
-                actual,
-                limit);
     }
 }

@@ -15,7 +15,9 @@ public final class Limits {
     public static final int NESTING = 64;
     public static final int TOKENS = 2_000_000;
     public static final int STRING_LENGTH = 10_000;
-    public static final int NAME_LENGTH = 256;
+    /** A name's bytes in UTF-8, ample for two point names of 100 characters each and what joins them. */
+    public static final int NAME_BYTES = 1_000;
+
     public static final int NUMBER_LENGTH = 100;
     public static final int ERRORS = 100;
 
@@ -78,7 +80,7 @@ public final class Limits {
             Limit.atMost("nesting", NESTING, "1", "#", "400 TOO_DEEP"),
             Limit.atMost("tokens", TOKENS, "1", "#", MANY),
             Limit.atMost("stringLength", STRING_LENGTH, "character", "#/*", LONG),
-            Limit.atMost("nameLength", NAME_LENGTH, "character", "#/*", LONG),
+            Limit.atMost("nameBytes", NAME_BYTES, "byte", "#/*", LONG),
             Limit.atMost("numberLength", NUMBER_LENGTH, "character", "#/*", LONG),
             Limit.atMost("errors", ERRORS, "1", "#", "the rest are counted in errorCount"),
             new Limit("points", LEAST_CORNERS, POINTS, "1", "#/roof/points", MANY),

@@ -7,7 +7,7 @@ import io.quarkus.runtime.annotations.QuarkusMain;
 @QuarkusMain
 public final class Main {
 
-    private Main() {}
+    Main() {}
 
     /**
      * The framework answers an address that is no URI, such as one with a bad percent escape, with a bare status. Told

@@ -23,6 +23,8 @@ import org.thalweg.finding.Refused;
 import org.thalweg.finding.Source;
 import org.thalweg.geometry.Point3;
 import org.thalweg.geometry.Tolerance;
+import org.thalweg.reference.Rules;
+import org.thalweg.reference.Sourced;
 import org.thalweg.roof.NamedEdge;
 import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
@@ -33,10 +35,8 @@ import org.thalweg.units.Pitch;
 /** Reads the wire's roof into a survey: units in, pointers kept, names looked up. */
 final class RoofReader {
 
-    /** IBC 1507.4.2 and IRC R905.10.2: standing-seam panels, 1/4 in 12. [published] */
-    static final Pitch LEAST_SLOPE = new Pitch(0.25, 12);
-
-    private static final Source LEAST_SLOPE_SOURCE = new Source("IBC 1507.4.2 / IRC R905.10.2");
+    /** What building codes let standing-seam panels be laid on. */
+    private static final Sourced<Pitch> LEAST_SLOPE = Rules.leastSlopeStandingSeam();
 
     private static final Point3 NOWHERE = new Point3(0, 0, 0);
 
@@ -74,7 +74,7 @@ final class RoofReader {
             TapeReader tape) {
         Length close = tape.length(
                 tolerance, Length.metres(Tolerance.DEFAULT.metres()), Origin.REQUEST.at("tolerance"), Limits.TOLERANCE);
-        Pitch least = tape.pitch(minimumSlope, LEAST_SLOPE, slopeAt);
+        Pitch least = tape.pitch(minimumSlope, LEAST_SLOPE.value(), slopeAt);
         RoofReader reader = new RoofReader(tape);
         List<PlaneOutline> planes = reader.planes(roof);
         List<NamedEdge> named = reader.namedEdges(roof);
@@ -83,7 +83,7 @@ final class RoofReader {
         if (!reader.refusals.isEmpty()) {
             throw new Refused(reader.refusals);
         }
-        Source source = minimumSlope == null ? LEAST_SLOPE_SOURCE : Source.REQUEST;
+        Source source = minimumSlope == null ? LEAST_SLOPE.source() : Source.REQUEST;
         return new RoofSurvey(planes, named, new Tolerance(close.metres()), least, source);
     }
 

@@ -18,6 +18,7 @@ import org.thalweg.api.wire.RoofRequest;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.roof.Roofs;
+import org.thalweg.units.Units;
 
 /** A measured roof in, its planes and edges out. Remembers nothing. */
 @Path("/v1/roofs")
@@ -35,7 +36,11 @@ public class RoofResource {
     @POST
     @Operation(
             operationId = "readRoof",
-            summary = "Planes with frames, pitches and areas; every edge named and measured")
+            summary = "Read a roof: planes with frames, pitches and areas; every edge named and measured",
+            description =
+                    "Corners within the tolerance are joined, edges met half-way are split, every plane is checked"
+                            + " and framed, every edge gets its trade name, length, slope and bend. What a crew should know comes"
+                            + " as findings; what is no roof at all is refused.")
     @APIResponse(
             responseCode = "200",
             description = "The roof as the service reads it.",
@@ -44,6 +49,11 @@ public class RoofResource {
                             schema = @Schema(implementation = RoofAnswer.class),
                             examples = @ExampleObject(name = "gable", ref = "readRoofGableAnswer")))
     @APIResponse(responseCode = "400", ref = "BadRequest")
+    @APIResponse(responseCode = "406", ref = "NotAcceptable")
+    @APIResponse(responseCode = "413", ref = "TooLarge")
+    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
+    @APIResponse(responseCode = "422", ref = "NotARoof")
+    @APIResponse(responseCode = "500", ref = "Internal")
     public RoofAnswer read(
             @RequestBody(
                             required = true,
@@ -53,9 +63,13 @@ public class RoofResource {
                                             schema = @Schema(implementation = RoofRequest.class),
                                             examples = @ExampleObject(name = "gable", ref = "readRoofGable")))
                     Posted<RoofRequest> posted) {
-        RoofRequest request = posted.request();
-        RoofSurvey survey = RoofReader.read(request);
+        Units units = posted.request().units().units();
+        return Refusals.toldIn(units, () -> answer(posted, units));
+    }
+
+    private RoofAnswer answer(Posted<RoofRequest> posted, Units units) {
+        RoofSurvey survey = RoofReader.read(posted.request());
         Roof roof = Roofs.read(survey);
-        return new RoofWriter(request.units().units()).answer(roof, survey, request, engine.name(), posted.digest());
+        return new RoofWriter(units).answer(roof, survey, posted.request(), engine.name(), posted.digest());
     }
 }

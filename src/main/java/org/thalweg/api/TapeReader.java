@@ -24,6 +24,9 @@ import org.thalweg.units.Tape;
  */
 final class TapeReader {
 
+    /** A double this large is a whole number in any unit. */
+    private static final double NO_DECIMALS = 1e18;
+
     private static final Pitch LEVEL = new Pitch(0, 12);
 
     private final LengthUnit unit;
@@ -155,8 +158,9 @@ final class TapeReader {
                 length.metres() < limit.least() ? least : most);
     }
 
-    /** A length as the caller reads it. */
+    /** A length as the caller reads it: rounded, unless it is so large that it has no decimals to round. */
     Figure figure(Length length) {
-        return new Figure(unit.round(length), unit.symbol());
+        boolean large = Math.abs(length.metres()) > NO_DECIMALS;
+        return new Figure(large ? unit.from(length) : unit.round(length), unit.symbol());
     }
 }

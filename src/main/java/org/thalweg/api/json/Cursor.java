@@ -91,6 +91,11 @@ final class Cursor {
         return "#" + json.getParsingContext().pathAsPointer();
     }
 
+    /** The list or object the cursor stands in, as a JSON Pointer after a #. */
+    String containerPointer() {
+        return "#" + json.getParsingContext().getParent().pathAsPointer();
+    }
+
     /** Half of a surrogate pair stands for no character, can't be written in an answer and has no digest. */
     private String whole(String text) {
         for (int i = 0; i < text.length(); i++) {

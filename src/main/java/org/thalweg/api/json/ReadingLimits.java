@@ -12,13 +12,15 @@ final class ReadingLimits extends StreamReadConstraints {
 
     private static final long serialVersionUID = 1L;
 
+    private static final String NAME = "A member's name here has %d bytes or more; at most %d are read.";
+
     ReadingLimits() {
         super(
                 Limits.NESTING,
                 Limits.BODY_BYTES,
                 Limits.NUMBER_LENGTH,
                 Limits.STRING_LENGTH,
-                Limits.NAME_LENGTH,
+                Limits.NAME_BYTES,
                 Limits.TOKENS);
     }
 
@@ -73,18 +75,18 @@ final class ReadingLimits extends StreamReadConstraints {
 
     @Override
     public void validateNameLength(int length) throws StreamConstraintsException {
-        check(
-                length,
-                Limits.NAME_LENGTH,
-                ReadingCode.TOO_LONG,
-                "character",
-                "A member's name here has %d characters or more; at most %d are read.");
+        check(length, Limits.NAME_BYTES, ReadingCode.TOO_LONG, "byte", NAME);
     }
 
     private static void check(long actual, int limit, ReadingCode code, String unit, String detail)
             throws StreamConstraintsException {
         if (actual > limit) {
-            throw new Passed(code, detail.formatted(actual, limit), new Figure(actual, unit), new Figure(limit, unit));
+            throw new Passed(
+                    code,
+                    detail.equals(NAME),
+                    detail.formatted(actual, limit),
+                    new Figure(actual, unit),
+                    new Figure(limit, unit));
         }
     }
 
@@ -94,17 +96,21 @@ final class ReadingLimits extends StreamReadConstraints {
         private static final long serialVersionUID = 1L;
 
         private final ReadingCode code;
+        private final boolean inName;
         private final transient Figure actual;
         private final transient Figure limit;
 
-        private Passed(ReadingCode code, String detail, Figure actual, Figure limit) {
+        private Passed(ReadingCode code, boolean inName, String detail, Figure actual, Figure limit) {
             super(detail);
             this.code = code;
+            this.inName = inName;
             this.actual = actual;
             this.limit = limit;
         }
 
-        Fault fault(String pointer) {
+        /** What to tell; a name that is too long has no pointer, so the object it stands in is pointed at. */
+        Fault fault(Cursor cursor) {
+            String pointer = inName ? cursor.containerPointer() : cursor.pointer();
             return Fault.of(code, pointer, getOriginalMessage(), actual, limit);
         }
     }

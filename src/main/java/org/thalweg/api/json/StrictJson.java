@@ -51,7 +51,7 @@ final class StrictJson {
             try {
                 return readAll(cursor);
             } catch (ReadingLimits.Passed e) {
-                throw unreadable(e.fault(cursor.pointer()));
+                throw unreadable(e.fault(cursor));
             } catch (JsonProcessingException e) {
                 throw unreadable(malformed(e, body));
             }

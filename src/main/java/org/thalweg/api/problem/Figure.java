@@ -34,9 +34,14 @@ public record Figure(
         return new Figure(number, "1");
     }
 
-    /** As people write it: {@code 12.5 in}, {@code 3}. */
+    /** As people write it: {@code 12.5 in}, {@code 30°}, {@code 3}. */
     public String text() {
-        return unit.equals("1") ? plain(value) : plain(value) + " " + unit;
+        return plain(value)
+                + switch (unit) {
+                    case "1" -> "";
+                    case "deg" -> "°";
+                    default -> " " + unit;
+                };
     }
 
     /** Without an exponent where that is readable, and without zeros that say nothing. */

@@ -23,7 +23,7 @@ public final class NoAnswer extends RuntimeException {
     public static NoAnswer of(Problem problem, Faults faults) {
         String detail = faults.count() == 1
                 ? faults.first().get(0).detail()
-                : "%d things in the request do not fit; see errors.".formatted(faults.count());
+                : "%d things are wrong; each is in errors.".formatted(faults.count());
         return new NoAnswer(problem, detail, faults);
     }
 

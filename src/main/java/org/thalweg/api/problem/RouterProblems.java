@@ -3,6 +3,7 @@ package org.thalweg.api.problem;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
@@ -43,8 +44,9 @@ public class RouterProblems {
     private void checkLength(RoutingContext context) {
         OptionalLong length = length(context.request());
         if (length.isPresent() && length.getAsLong() > Limits.BODY_BYTES) {
-            context.response().putHeader(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
-            writer.send(NoAnswer.tooLarge(length).answer(), context.response());
+            HttpServerResponse response = context.response().putHeader(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
+            response.endHandler(sent -> context.request().connection().close());
+            writer.send(NoAnswer.tooLarge(length).answer(), response);
         } else {
             context.next();
         }

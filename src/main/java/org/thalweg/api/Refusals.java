@@ -1,0 +1,49 @@
+package org.thalweg.api;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.thalweg.api.problem.Fault;
+import org.thalweg.api.problem.Faults;
+import org.thalweg.api.problem.Figure;
+import org.thalweg.api.problem.NoAnswer;
+import org.thalweg.api.problem.Problem;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.Refused;
+import org.thalweg.units.Units;
+
+/** Tells callers, in their units, why what they sent describes no roof. */
+final class Refusals {
+
+    private Refusals() {}
+
+    /**
+     * Does {@code work} for a caller who reads {@code units}.
+     *
+     * @throws NoAnswer when the work is refused
+     */
+    static <A> A toldIn(Units units, Supplier<A> work) {
+        try {
+            return work.get();
+        } catch (Refused refused) {
+            throw NoAnswer.of(Problem.NOT_A_ROOF, write(refused.refusals(), units));
+        }
+    }
+
+    private static Faults write(List<Refusal> refusals, Units units) {
+        Faults faults = Faults.none();
+        refusals.forEach(refusal -> faults.add(() -> write(refusal, units)));
+        return faults;
+    }
+
+    private static Fault write(Refusal refusal, Units units) {
+        Optional<Figure> actual = FigureWriter.write(refusal.actual(), units);
+        Optional<Figure> limit = FigureWriter.write(refusal.limit(), units);
+        return new Fault(
+                refusal.code().name(),
+                refusal.at().pointer(),
+                FigureWriter.fill(refusal.detail(), actual, limit),
+                actual,
+                limit);
+    }
+}

@@ -1,0 +1,54 @@
+package org.thalweg.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.thalweg.api.problem.Figure;
+import org.thalweg.units.Angle;
+import org.thalweg.units.Area;
+import org.thalweg.units.AreaUnit;
+import org.thalweg.units.Count;
+import org.thalweg.units.Length;
+import org.thalweg.units.LengthUnit;
+import org.thalweg.units.Mass;
+import org.thalweg.units.MassUnit;
+import org.thalweg.units.Measure;
+import org.thalweg.units.Pitch;
+import org.thalweg.units.Units;
+
+class FigureWriterTest {
+
+    private static final Units INCHES = new Units(LengthUnit.INCH, AreaUnit.SQUARE, MassUnit.POUND);
+
+    static Stream<Arguments> measures() {
+        return Stream.of(
+                Arguments.of(Length.metres(0.0254), new Figure(1, "in")),
+                Arguments.of(new Area(9.290304), new Figure(1, "square")),
+                Arguments.of(new Mass(0.45359237), new Figure(1, "lb")),
+                Arguments.of(Angle.degrees(30), new Figure(30, "deg")),
+                Arguments.of(new Pitch(1, 4), new Figure(3, "per 12")),
+                Arguments.of(new Count(7), new Figure(7, "1")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("measures")
+    void everyMeasureIsWrittenInTheCallersUnit(Measure measure, Figure written) {
+        assertThat(FigureWriter.write(measure, INCHES)).isEqualTo(written);
+    }
+
+    @Test
+    void figuresGoWhereTheSentenceHasThem() {
+        assertThat(FigureWriter.fill(
+                        "{actual} is over {limit}.",
+                        Optional.of(new Figure(12.5, "in")),
+                        Optional.of(new Figure(12, "in"))))
+                .isEqualTo("12.5 in is over 12 in.");
+        assertThat(FigureWriter.fill("Nothing to fill.", Optional.empty(), Optional.empty()))
+                .isEqualTo("Nothing to fill.");
+    }
+}
