@@ -30,7 +30,7 @@ public final class SideMover {
      * @param inward    for a side's tag, how far the side moves towards the metal; below 0 away from it; metres
      * @param tolerance tells a hair
      * @return what is left, in no, one or several pieces, the largest first; sides keep their tags, a step has the tag of
-     *     the side after it
+     *     the side that moves further inward
      */
     public static List<Region> move(Region shape, IntToDoubleFunction inward, Tolerance tolerance) {
         if (still(shape.outer(), inward) && shape.openings().stream().allMatch(o -> still(o, inward))) {
@@ -129,7 +129,8 @@ public final class SideMover {
                 double both = 1 + into[0] * out[0] + into[1] * out[1];
                 moved.add(x - (into[1] + out[1]) * outBy / both, y + (into[0] + out[0]) * outBy / both, ring.tag(i));
             } else {
-                moved.add(x - into[1] * intoBy, y + into[0] * intoBy, ring.tag(i));
+                int step = ring.tag(intoBy > outBy ? (i == 0 ? n - 1 : i - 1) : i);
+                moved.add(x - into[1] * intoBy, y + into[0] * intoBy, step);
                 moved.add(x - out[1] * outBy, y + out[0] * outBy, ring.tag(i));
             }
             into = out;

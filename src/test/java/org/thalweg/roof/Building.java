@@ -17,13 +17,13 @@ import org.thalweg.geometry.Tolerance;
 import org.thalweg.units.Pitch;
 
 /** One real building of a file of buildings: roof surfaces, and edges someone else found in them. */
-record Building(String set, String id, boolean clean, List<Surface> surfaces, List<FoundEdge> edges) {
+public record Building(String set, String id, boolean clean, List<Surface> surfaces, List<FoundEdge> edges) {
 
     /** A roof surface and what the file says of it. */
-    record Surface(List<List<Point3>> rings, double pitchDeg, double area, double planArea) {}
+    public record Surface(List<List<Point3>> rings, double pitchDeg, double area, double planArea) {}
 
     /** An edge of the file: of one surface, or shared by two. */
-    record FoundEdge(String type, List<Integer> surfaces, double length, Point3 from, Point3 to) {
+    public record FoundEdge(String type, List<Integer> surfaces, double length, Point3 from, Point3 to) {
         boolean shared() {
             return surfaces.size() > 1;
         }
@@ -31,7 +31,7 @@ record Building(String set, String id, boolean clean, List<Surface> surfaces, Li
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    static Stream<Building> in(Path file, String set) {
+    public static Stream<Building> in(Path file, String set) {
         try {
             return Files.readAllLines(file, StandardCharsets.UTF_8).stream().map(line -> of(line, set));
         } catch (IOException e) {
@@ -90,7 +90,7 @@ record Building(String set, String id, boolean clean, List<Surface> surfaces, Li
                 xyz.get(0).doubleValue(), xyz.get(1).doubleValue(), xyz.get(2).doubleValue());
     }
 
-    RoofSurvey survey() {
+    public RoofSurvey survey() {
         List<PlaneOutline> planes = new ArrayList<>();
         for (int i = 0; i < surfaces.size(); i++) {
             Origin at = Origin.REQUEST.at("planes").at(i);

@@ -1,0 +1,226 @@
+package org.thalweg.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.thalweg.finding.Refused;
+import org.thalweg.geometry.Jts;
+import org.thalweg.geometry.Point3;
+import org.thalweg.geometry.Region;
+import org.thalweg.panel.Lead;
+import org.thalweg.panel.Panel;
+import org.thalweg.panel.PanelSpec;
+import org.thalweg.panel.PlaneLaying;
+import org.thalweg.panel.PlanePanels;
+import org.thalweg.panel.Start;
+import org.thalweg.reference.Gauges;
+import org.thalweg.reference.Metal;
+import org.thalweg.reference.Metals;
+import org.thalweg.roof.Building;
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.roof.EdgeTreatment;
+import org.thalweg.roof.PlaneOutline;
+import org.thalweg.roof.PlaneOutline.OpeningOutline;
+import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.PanelSheet;
+import org.thalweg.units.Length;
+
+/**
+ * Panels on roofs that nobody here drew: what holds of every layout, held on real buildings. Sources: see
+ * {@code ATTRIBUTION.md} beside the file.
+ */
+class RealLayoutsTest {
+
+    private static final Path KEPT = Path.of("src/test/resources/buildings/buildings.jsonl");
+
+    private static final PanelSpec SPEC = new PanelSpec(
+            Length.metres(0.45),
+            Length.metres(12),
+            Length.ZERO,
+            Length.metres(0.005),
+            Length.ZERO,
+            Length.metres(0.15),
+            Length.metres(0.6));
+
+    private static final Map<EdgeKind, EdgeTreatment> TREATED = treated();
+
+    private static Map<EdgeKind, EdgeTreatment> treated() {
+        Map<EdgeKind, EdgeTreatment> treated = new EnumMap<>(EdgeKind.class);
+        treated.put(EdgeKind.EAVE, treatment(-0.025, 0.025));
+        treated.put(EdgeKind.VALLEY, treatment(0.3, 0.025));
+        treated.put(EdgeKind.RIDGE, treatment(0.025, 0.025));
+        treated.put(EdgeKind.HIP, treatment(0.025, 0.025));
+        treated.put(EdgeKind.OPENING, treatment(0.01, 0.04));
+        return treated;
+    }
+
+    private static EdgeTreatment treatment(double setback, double hem) {
+        return new EdgeTreatment(Length.metres(setback), Length.metres(hem), Length.ZERO);
+    }
+
+    private static LayoutCase asked(RoofSurvey survey, Map<EdgeKind, EdgeTreatment> byKind, Lead lead) {
+        Metal metal = Metals.all().get(0);
+        Length thickness = Length.metres(0.0007);
+        PanelSheet sheet = new PanelSheet(
+                metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
+        PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
+        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of());
+    }
+
+    /** What was seen on a run over many buildings. */
+    private static final class Tally {
+
+        private int buildings;
+        private int panels;
+        private double worstArea;
+        private int compared;
+        private final List<String> unlikePlain = new ArrayList<>();
+        private final List<String> unlikeTreated = new ArrayList<>();
+        private final Map<String, Integer> refused = new TreeMap<>();
+        private final Map<String, Integer> findings = new TreeMap<>();
+
+        /** Lays one building plainly and treated, holds both against the laws, and its mirror and its copies beside it. */
+        void hold(Building building) {
+            Layout plain;
+            try {
+                plain = Layouts.layOut(asked(building.survey(), Map.of(), Lead.LEFT));
+            } catch (Refused e) {
+                e.refusals().forEach(refusal -> refused.merge(refusal.code().name(), 1, Integer::sum));
+                return;
+            }
+            buildings++;
+            panels += plain.takeoff().panelCount();
+            plain.panels().findings().forEach(f -> findings.merge(f.code().name(), 1, Integer::sum));
+            String id = building.id();
+            for (PlanePanels plane : plain.panels().planes()) {
+                double area = plain.roof().planes().get(plane.plane()).area().squareMetres();
+                hold(plane, area, id);
+            }
+            Layout treated = Layouts.layOut(asked(building.survey(), TREATED, Lead.LEFT));
+            for (PlanePanels plane : treated.panels().planes()) {
+                hold(plane, plane.finished().stream().mapToDouble(Region::area).sum(), id);
+            }
+            for (Map<EdgeKind, EdgeTreatment> byKind : List.of(Map.<EdgeKind, EdgeTreatment>of(), TREATED)) {
+                Layout here = byKind.isEmpty() ? plain : treated;
+                List<Layout> copies = List.of(
+                        moved(building, byKind, Lead.RIGHT, p -> new Point3(-p.x(), p.y(), p.z())),
+                        moved(building, byKind, Lead.LEFT, RealLayoutsTest::turnedAndMoved));
+                for (Layout there : copies) {
+                    compared++;
+                    String difference = difference(here, there);
+                    if (!difference.isEmpty()) {
+                        (byKind.isEmpty() ? unlikePlain : unlikeTreated).add(id + ": " + difference);
+                    }
+                }
+            }
+        }
+
+        private void hold(PlanePanels plane, double area, String id) {
+            double pieces = plane.panels().stream()
+                    .mapToDouble(p -> p.finished().area())
+                    .sum();
+            worstArea = Math.max(worstArea, area > 0 ? Math.abs(pieces / area - 1) : 0);
+            assertThat(pieces).as(id).isCloseTo(area, within(1e-9 * Math.max(area, 1)));
+            var union = OverlayNGRobust.union(plane.panels().stream()
+                    .map(p -> GeometryFixer.fix(Jts.polygon(
+                            p.finished().moved(p.place().across(), p.place().up()))))
+                    .toList());
+            assertThat(union == null ? 0 : union.getArea()).as(id).isCloseTo(area, within(1e-7 * Math.max(area, 1)));
+            for (Panel panel : plane.panels()) {
+                assertThat(panel.width()).as(id).isLessThanOrEqualTo(Length.metres(0.45 + 1e-9));
+                assertThat(panel.blankLength()).as(id).isLessThanOrEqualTo(SPEC.longest());
+            }
+        }
+
+        @Override
+        public String toString() {
+            return "buildings laid %d, refused %s, panels %d, worst area error %.1e, findings %s%n"
+                            .formatted(buildings, refused, panels, worstArea, findings)
+                    + "copies compared %d, unlike when plain %s, when treated %s"
+                            .formatted(compared, unlikePlain, unlikeTreated);
+        }
+    }
+
+    private static Layout moved(
+            Building building, Map<EdgeKind, EdgeTreatment> byKind, Lead lead, UnaryOperator<Point3> to) {
+        RoofSurvey here = building.survey();
+        List<PlaneOutline> planes = here.planes().stream()
+                .map(plane -> new PlaneOutline(
+                        plane.id(),
+                        plane.outline().stream().map(to).toList(),
+                        plane.openings().stream()
+                                .map(o -> new OpeningOutline(
+                                        o.id(), o.outline().stream().map(to).toList(), o.outlineAt()))
+                                .toList(),
+                        plane.at(),
+                        plane.outlineAt()))
+                .toList();
+        return Layouts.layOut(asked(
+                new RoofSurvey(planes, here.named(), here.tolerance(), here.leastSlope(), here.leastSlopeSource()),
+                byKind,
+                lead));
+    }
+
+    /** A turn of about 36.87° (3-4-5) and a long way off. */
+    private static Point3 turnedAndMoved(Point3 p) {
+        return new Point3(0.8 * p.x() - 0.6 * p.y() + 1000, 0.6 * p.x() + 0.8 * p.y() - 2000, p.z() + 50);
+    }
+
+    /** Moved, turned or mirrored, a roof orders the same blanks; but for one that stands on the edge of an increment. */
+    private static String difference(Layout here, Layout there) {
+        double ordered = there.takeoff().orderedLength().metres()
+                - here.takeoff().orderedLength().metres();
+        double shown = there.takeoff().finishedArea().squareMetres()
+                - here.takeoff().finishedArea().squareMetres();
+        int panels = there.takeoff().panelCount() - here.takeoff().panelCount();
+        boolean same = panels == 0 && Math.abs(ordered) <= 0.005 + 1e-9 && Math.abs(shown) <= 1e-5;
+        return same ? "" : "%d panels, %.3f m ordered, %.1e m2 shown".formatted(panels, ordered, shown);
+    }
+
+    @Test
+    void theBuildingsKeptHereAreLaidByTheLaws() {
+        Tally tally = new Tally();
+        Building.in(KEPT, "").forEach(tally::hold);
+        assertThat(tally.buildings).isEqualTo(36);
+        assertThat(tally.refused).isEmpty();
+        assertThat(tally.panels).isGreaterThan(3_000);
+        assertThat(tally.unlikePlain).isEmpty();
+        assertThat(tally.unlikeTreated).isEmpty();
+    }
+
+    /** Every clean building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
+    @Test
+    @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
+    void everyCleanBuildingOfAFolderIsLaidByTheLaws() throws IOException {
+        Tally tally = new Tally();
+        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
+        try (Stream<Path> sets = Files.list(folder)) {
+            for (Path set : sets.sorted().toList()) {
+                Path file = set.resolve("roofs.jsonl");
+                if (Files.exists(file)) {
+                    Building.in(file, folder.relativize(set).toString())
+                            .filter(Building::clean)
+                            .forEach(tally::hold);
+                }
+            }
+        }
+        System.out.println(tally);
+        assertThat(tally.buildings).isPositive();
+        assertThat(tally.unlikePlain).isEmpty();
+    }
+}
