@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.FindingCode;
 import org.thalweg.finding.Origin;
@@ -25,8 +26,9 @@ import org.thalweg.units.Pitch;
 final class Drawn {
 
     private final Map<Character, Point3> corners = new LinkedHashMap<>();
-    private final List<PlaneOutline> planes = new ArrayList<>();
-    private final List<NamedEdge> named = new ArrayList<>();
+    private final List<String> planes = new ArrayList<>();
+    private final List<String> named = new ArrayList<>();
+    private final List<EdgeKind> kinds = new ArrayList<>();
     private Tolerance tolerance = Tolerance.DEFAULT;
     private Pitch leastSlope = new Pitch(0.25, 12);
 
@@ -64,23 +66,31 @@ final class Drawn {
 
     /** Adds planes: the corners of the outline, then after each space those of an opening. */
     Drawn planes(String... letters) {
-        for (String outline : letters) {
-            String[] rings = outline.split(" ", -1);
-            Origin at = Origin.REQUEST.at("planes").at(planes.size());
-            List<PlaneOutline.OpeningOutline> openings = new ArrayList<>();
-            for (int i = 1; i < rings.length; i++) {
-                Origin openingAt = at.at("openings").at(i - 1).at("outline");
-                openings.add(new PlaneOutline.OpeningOutline(rings[i], ring(rings[i]), openingAt));
-            }
-            planes.add(new PlaneOutline(rings[0], ring(rings[0]), openings, at, at.at("outline")));
-        }
+        planes.addAll(Arrays.asList(letters));
         return this;
     }
 
+    private PlaneOutline plane(int number) {
+        String[] rings = planes.get(number).split(" ", -1);
+        Origin at = Origin.REQUEST.at("planes").at(number);
+        List<PlaneOutline.OpeningOutline> openings = new ArrayList<>();
+        for (int i = 1; i < rings.length; i++) {
+            Origin openingAt = at.at("openings").at(i - 1).at("outline");
+            openings.add(new PlaneOutline.OpeningOutline(rings[i], ring(rings[i]), openingAt));
+        }
+        return new PlaneOutline(rings[0], ring(rings[0]), openings, at, at.at("outline"));
+    }
+
     Drawn named(String ends, EdgeKind kind) {
-        Origin at = Origin.REQUEST.at("edges").at(named.size());
-        named.add(new NamedEdge(corner(ends.charAt(0)), corner(ends.charAt(1)), kind, at));
+        named.add(ends);
+        kinds.add(kind);
         return this;
+    }
+
+    private NamedEdge name(int number) {
+        String ends = named.get(number);
+        Origin at = Origin.REQUEST.at("edges").at(number);
+        return new NamedEdge(corner(ends.charAt(0)), corner(ends.charAt(1)), kinds.get(number), at);
     }
 
     Drawn leastSlope(Pitch least) {
@@ -106,7 +116,12 @@ final class Drawn {
     }
 
     RoofSurvey survey() {
-        return new RoofSurvey(planes, named, tolerance, leastSlope, Source.COMMON_PRACTICE);
+        return new RoofSurvey(
+                IntStream.range(0, planes.size()).mapToObj(this::plane).toList(),
+                IntStream.range(0, named.size()).mapToObj(this::name).toList(),
+                tolerance,
+                leastSlope,
+                Source.COMMON_PRACTICE);
     }
 
     Read read() {
@@ -187,10 +202,5 @@ final class Drawn {
         private static boolean near(Point3 a, Point3 b) {
             return a.distance(b) <= 0.002;
         }
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.toString(planes.toArray());
     }
 }
