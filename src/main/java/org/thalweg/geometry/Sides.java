@@ -141,8 +141,8 @@ final class Sides {
     }
 
     /** Whether a corner lies to the left of another; of two above each other the lower one does. */
-    boolean leftOf(int corner, int other) {
-        return x[corner] != x[other] ? x[corner] < x[other] : y[corner] < y[other];
+    boolean leftOf(int a, int b) {
+        return x[a] != x[b] ? x[a] < x[b] : y[a] < y[b];
     }
 
     private boolean same(int corner, int other) {

@@ -52,9 +52,7 @@ final class Drawn {
     }
 
     Drawn move(String letters, UnaryOperator<Point3> moving) {
-        for (char letter : letters.toCharArray()) {
-            corners.compute(letter, (l, p) -> moving.apply(corner(letter)));
-        }
+        letters.chars().forEach(letter -> corners.compute((char) letter, (l, p) -> moving.apply(corner(l))));
         return this;
     }
 
@@ -146,8 +144,8 @@ final class Drawn {
             Point3 one = drawn.corner(ends.charAt(0));
             Point3 other = drawn.corner(ends.charAt(1));
             return roof.edges().stream()
-                    .filter(e ->
-                            near(e.from(), one) && near(e.to(), other) || near(e.from(), other) && near(e.to(), one))
+                    .filter(e -> (near(e.from(), one) && near(e.to(), other))
+                            || (near(e.from(), other) && near(e.to(), one)))
                     .toList();
         }
 
