@@ -69,8 +69,8 @@ final class SideSweep {
     private @Nullable Conflict end(int corner) {
         Conflict conflict = null;
         for (int side : new int[] {sides.before[corner], corner}) {
-            int other = side == corner ? sides.next[corner] : side;
-            if (conflict == null && sides.leftOf(other, corner)) {
+            int farEnd = side == corner ? sides.next[corner] : side;
+            if (conflict == null && sides.leftOf(farEnd, corner)) {
                 int below = order.below(side);
                 int above = order.above(side);
                 order.remove(side);
@@ -84,8 +84,8 @@ final class SideSweep {
     private @Nullable Conflict start(int corner) {
         Conflict conflict = null;
         for (int side : new int[] {sides.before[corner], corner}) {
-            int other = side == corner ? sides.next[corner] : side;
-            if (conflict == null && sides.leftOf(corner, other)) {
+            int farEnd = side == corner ? sides.next[corner] : side;
+            if (conflict == null && sides.leftOf(corner, farEnd)) {
                 order.insert(side);
                 conflict = compare(order.below(side), side);
                 conflict = conflict != null ? conflict : compare(side, order.above(side));

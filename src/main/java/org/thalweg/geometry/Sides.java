@@ -9,6 +9,7 @@ import org.thalweg.geometry.RingChecks.Fault;
 /** The sides of all rings of a shape, one after the other. Side i starts at corner i. */
 final class Sides {
     final Ring[] rings;
+
     /** The first side of each ring, and at the end how many sides there are. */
     final int[] first;
 
@@ -77,11 +78,13 @@ final class Sides {
         return fault == null ? null : conflict(fault, side, other);
     }
 
+    /** The same, when it is known what. */
     Conflict conflict(Fault fault, int side, int other) {
         int i = Math.max(side, other);
         int j = Math.min(side, other);
         return new Conflict(fault, ring[i], i - first[ring[i]], ring[j], j - first[ring[j]]);
     }
+
     /**
      * Letters as in the picture: side i runs from a to b, side j from c to d.
      *
@@ -141,8 +144,8 @@ final class Sides {
     }
 
     /** Whether a corner lies to the left of another; of two above each other the lower one does. */
-    boolean leftOf(int corner, int other) {
-        return x[corner] != x[other] ? x[corner] < x[other] : y[corner] < y[other];
+    boolean leftOf(int a, int b) {
+        return x[a] != x[b] ? x[a] < x[b] : y[a] < y[b];
     }
 
     private boolean same(int corner, int other) {

@@ -1,7 +1,9 @@
 package org.thalweg.roof;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.thalweg.roof.Edge.EdgeSide;
 import org.thalweg.units.Length;
 
@@ -26,7 +28,7 @@ final class EdgeList {
     private final Lines lines;
     private final Edge[] edges;
     private int count;
-    private final int[] numbers = new int[EdgeKind.values().length];
+    private final Map<EdgeKind, Integer> numbers = new EnumMap<>(EdgeKind.class);
 
     EdgeList(Corners corners, Outlines outlines, Pieces pieces, Lines lines) {
         this.corners = corners;
@@ -109,7 +111,7 @@ final class EdgeList {
         crowd[count] = lines.crowd[line];
         EdgeKind kind = lines.kind[line];
         edges[count++] = new Edge(
-                kind.letter() + ++numbers[kind.ordinal()],
+                kind.letter() + numbers.merge(kind, 1, Integer::sum),
                 kind,
                 sides(line),
                 corners.inWorld(pieces.from[first]),

@@ -86,7 +86,7 @@ final class Lines {
         for (int p = 0; p < pieces.count(); p++) {
             int low = Math.min(pieces.from[p], pieces.to[p]);
             int high = Math.max(pieces.from[p], pieces.to[p]);
-            int at = (int) ((low * 0x9E3779B97F4A7C15L + high) * 0xC2B2AE3D27D4EB4FL >>> 40) & (size - 1);
+            int at = (int) (((low * 0x9E3779B97F4A7C15L + high) * 0xC2B2AE3D27D4EB4FL) >>> 40) & (size - 1);
             int l = bucket[at];
             while (l >= 0 && !between(firstPiece[l], low, high)) {
                 l = nextInBucket[l];

@@ -136,9 +136,11 @@ final class Comparison {
             agreeing++;
             return;
         }
-        boolean listedTwice = building.edges().stream()
-                .anyMatch(e ->
-                        e != theirs && e.surfaces().size() == 2 && e.surfaces().containsAll(theirs.surfaces()));
+        boolean listedTwice = theirs.shared()
+                && building.edges().stream()
+                                .filter(e -> e.shared() && e.surfaces().containsAll(theirs.surfaces()))
+                                .count()
+                        > 1;
         Why why = ours.map(edge -> why(roof, theirs, edge, listedTwice)).orElse(Why.UNEXPLAINED);
         disagreements.add(new Disagreement(building, theirs, called, why));
         disagreeing.merge(theirs.type() + " -> " + called + " : " + why, 1, Integer::sum);

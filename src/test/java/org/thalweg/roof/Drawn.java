@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.FindingCode;
 import org.thalweg.finding.Origin;
@@ -25,8 +26,9 @@ import org.thalweg.units.Pitch;
 final class Drawn {
 
     private final Map<Character, Point3> corners = new LinkedHashMap<>();
-    private final List<PlaneOutline> planes = new ArrayList<>();
-    private final List<NamedEdge> named = new ArrayList<>();
+    private final List<String> planes = new ArrayList<>();
+    private final List<String> named = new ArrayList<>();
+    private final List<EdgeKind> kinds = new ArrayList<>();
     private Tolerance tolerance = Tolerance.DEFAULT;
     private Pitch leastSlope = new Pitch(0.25, 12);
 
@@ -50,9 +52,7 @@ final class Drawn {
     }
 
     Drawn move(String letters, UnaryOperator<Point3> moving) {
-        for (char letter : letters.toCharArray()) {
-            corners.compute(letter, (l, p) -> moving.apply(corner(letter)));
-        }
+        letters.chars().forEach(letter -> corners.compute((char) letter, (l, p) -> moving.apply(corner(l))));
         return this;
     }
 
@@ -64,23 +64,31 @@ final class Drawn {
 
     /** Adds planes: the corners of the outline, then after each space those of an opening. */
     Drawn planes(String... letters) {
-        for (String outline : letters) {
-            String[] rings = outline.split(" ", -1);
-            Origin at = Origin.REQUEST.at("planes").at(planes.size());
-            List<PlaneOutline.OpeningOutline> openings = new ArrayList<>();
-            for (int i = 1; i < rings.length; i++) {
-                Origin openingAt = at.at("openings").at(i - 1).at("outline");
-                openings.add(new PlaneOutline.OpeningOutline(rings[i], ring(rings[i]), openingAt));
-            }
-            planes.add(new PlaneOutline(rings[0], ring(rings[0]), openings, at, at.at("outline")));
-        }
+        planes.addAll(Arrays.asList(letters));
         return this;
     }
 
+    private PlaneOutline plane(int number) {
+        String[] rings = planes.get(number).split(" ", -1);
+        Origin at = Origin.REQUEST.at("planes").at(number);
+        List<PlaneOutline.OpeningOutline> openings = new ArrayList<>();
+        for (int i = 1; i < rings.length; i++) {
+            Origin openingAt = at.at("openings").at(i - 1).at("outline");
+            openings.add(new PlaneOutline.OpeningOutline(rings[i], ring(rings[i]), openingAt));
+        }
+        return new PlaneOutline(rings[0], ring(rings[0]), openings, at, at.at("outline"));
+    }
+
     Drawn named(String ends, EdgeKind kind) {
-        Origin at = Origin.REQUEST.at("edges").at(named.size());
-        named.add(new NamedEdge(corner(ends.charAt(0)), corner(ends.charAt(1)), kind, at));
+        named.add(ends);
+        kinds.add(kind);
         return this;
+    }
+
+    private NamedEdge name(int number) {
+        String ends = named.get(number);
+        Origin at = Origin.REQUEST.at("edges").at(number);
+        return new NamedEdge(corner(ends.charAt(0)), corner(ends.charAt(1)), kinds.get(number), at);
     }
 
     Drawn leastSlope(Pitch least) {
@@ -106,7 +114,12 @@ final class Drawn {
     }
 
     RoofSurvey survey() {
-        return new RoofSurvey(planes, named, tolerance, leastSlope, Source.COMMON_PRACTICE);
+        return new RoofSurvey(
+                IntStream.range(0, planes.size()).mapToObj(this::plane).toList(),
+                IntStream.range(0, named.size()).mapToObj(this::name).toList(),
+                tolerance,
+                leastSlope,
+                Source.COMMON_PRACTICE);
     }
 
     Read read() {
@@ -131,8 +144,8 @@ final class Drawn {
             Point3 one = drawn.corner(ends.charAt(0));
             Point3 other = drawn.corner(ends.charAt(1));
             return roof.edges().stream()
-                    .filter(e ->
-                            near(e.from(), one) && near(e.to(), other) || near(e.from(), other) && near(e.to(), one))
+                    .filter(e -> (near(e.from(), one) && near(e.to(), other))
+                            || (near(e.from(), other) && near(e.to(), one)))
                     .toList();
         }
 
@@ -187,10 +200,5 @@ final class Drawn {
         private static boolean near(Point3 a, Point3 b) {
             return a.distance(b) <= 0.002;
         }
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.toString(planes.toArray());
     }
 }
