@@ -66,11 +66,7 @@ final class Door {
     record Answer(int status, HttpHeaders headers, String text) {
 
         JsonNode json() {
-            try {
-                return STRICT.readTree(text);
-            } catch (IOException e) {
-                throw new AssertionError("not JSON: " + text, e);
-            }
+            return Door.json(text);
         }
 
         String type() {
@@ -109,6 +105,14 @@ final class Door {
             }
             assertThat(text).doesNotContain(INSIDE);
             return this;
+        }
+    }
+
+    static JsonNode json(String text) {
+        try {
+            return STRICT.readTree(text);
+        } catch (IOException e) {
+            throw new AssertionError("not JSON: " + text, e);
         }
     }
 

@@ -42,6 +42,7 @@ public record LayoutRequest(
         StartForm start,
 
         @Schema(
+                maxProperties = Limits.TREATMENTS,
                 description = "How panels end at edges, by an edge kind (`valley`), by one edge's name (`V1`) or"
                         + " by the two corners it runs between (`A-B`). One edge's treatment replaces its"
                         + " kind's. Default: every panel ends on the roof line.")

@@ -1,5 +1,6 @@
 package org.thalweg.api.wire;
 
+import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
@@ -178,7 +179,7 @@ public record ReadRoof(
                             + " where planes crowd.",
                     minItems = 1,
                     maxItems = Limits.PLANES)
-            List<String> planes,
+            List<@Size(max = Limits.ID_LENGTH) String> planes,
 
             @Schema(ref = "WorldPoint", description = "Where the first plane's outline starts the edge.")
             WorldPoint from,

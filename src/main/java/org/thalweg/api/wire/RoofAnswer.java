@@ -1,5 +1,6 @@
 package org.thalweg.api.wire;
 
+import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
@@ -68,5 +69,5 @@ public record RoofAnswer(
                     description =
                             "Pointers to what the request left out and a default stands for, as" + " `#/tolerance`.",
                     maxItems = Limits.DEFAULTS)
-            List<String> defaults) {}
+            List<@Size(max = 200) String> defaults) {}
 }

@@ -28,6 +28,8 @@ import org.thalweg.api.Limits;
 @OneForm
 public record RoofForm(
         @Schema(
+                minProperties = Limits.LEAST_CORNERS,
+                maxProperties = Limits.POINTS,
                 description = "Corners by name, each [x, y, z] in the request's length unit: x and y level, z"
                         + " up. 3 to 20000 corners, names of 1 to 100 characters, numbers within"
                         + " 10,000,000 m of 0.")
