@@ -18,6 +18,7 @@ import org.thalweg.api.wire.LayoutRequest;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.packet.Layouts;
+import org.thalweg.units.Units;
 
 /** The main job: a measured roof and a panel in, every panel to cut out. Remembers nothing. */
 @Path("/v1/layouts")
@@ -35,15 +36,25 @@ public class LayoutResource {
     @POST
     @Operation(
             operationId = "layOutRoof",
-            summary = "Every panel to cut: where it lies, its blank, its outline, its marks; the order and its totals")
+            summary = "Lay out a roof: every panel to cut with its blank, outline and marks; the order and its totals",
+            description =
+                    "The roof is read as by `/v1/roofs`. Then every plane is cut into strips of the panel's cover, up the"
+                            + " slope, from the side that leads; panels end as the edge treatments say, are lapped where"
+                            + " they are too long, and are counted. A level plane gets no panels unless `laying` gives it a"
+                            + " fall.")
     @APIResponse(
             responseCode = "200",
             description = "The roof, laid.",
             content =
                     @Content(
                             schema = @Schema(implementation = LayoutAnswer.class),
-                            examples = @ExampleObject(name = "shed", ref = "layOutShedAnswer")))
+                            examples = @ExampleObject(name = "bay", ref = "layOutBayAnswer")))
     @APIResponse(responseCode = "400", ref = "BadRequest")
+    @APIResponse(responseCode = "406", ref = "NotAcceptable")
+    @APIResponse(responseCode = "413", ref = "TooLarge")
+    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
+    @APIResponse(responseCode = "422", ref = "NotARoof")
+    @APIResponse(responseCode = "500", ref = "Internal")
     public LayoutAnswer layOut(
             @RequestBody(
                             required = true,
@@ -51,11 +62,15 @@ public class LayoutResource {
                             content =
                                     @Content(
                                             schema = @Schema(implementation = LayoutRequest.class),
-                                            examples = @ExampleObject(name = "shed", ref = "layOutShed")))
+                                            examples = @ExampleObject(name = "bay", ref = "layOutBay")))
                     Posted<LayoutRequest> posted) {
-        LayoutRequest request = posted.request();
-        LayoutCase asked = LayoutReader.read(request);
+        Units units = posted.request().units().units();
+        return Refusals.toldIn(units, () -> answer(posted, units));
+    }
+
+    private LayoutAnswer answer(Posted<LayoutRequest> posted, Units units) {
+        LayoutCase asked = LayoutReader.read(posted.request());
         Layout layout = Layouts.layOut(asked);
-        return new LayoutWriter(request.units().units()).answer(layout, asked, request, engine.name(), posted.digest());
+        return new LayoutWriter(units).answer(layout, asked, posted.request(), engine.name(), posted.digest());
     }
 }

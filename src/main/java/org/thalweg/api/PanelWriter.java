@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.PanelAnswer.CutAnswer;
+import org.thalweg.api.wire.PanelAnswer.PanelOpening;
 import org.thalweg.api.wire.PanelAnswer.PanelShape;
 import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.api.wire.WorldPoint;
@@ -88,27 +89,33 @@ final class PanelWriter {
     private List<WorldPoint> world(Panel panel, Frame frame) {
         Ring ring = panel.finished().outer();
         List<WorldPoint> corners = new ArrayList<>(ring.size());
+        int corner = ring.lowestLeft();
         for (int i = 0; i < ring.size(); i++) {
             Point2 onPlane = new Point2(
-                    ring.across(i) + panel.place().across(),
-                    ring.up(i) + panel.place().up());
+                    ring.across(corner) + panel.place().across(),
+                    ring.up(corner) + panel.place().up());
             corners.add(RoofWriter.point(frame.inWorld(onPlane), units));
+            corner = ring.next(corner);
         }
         return corners;
     }
 
     private PanelShape shape(Region region) {
-        List<List<PlanePoint>> openings = List.of();
+        List<PanelOpening> openings = List.of();
         if (!region.openings().isEmpty()) {
-            openings = region.openings().stream().map(this::ring).toList();
+            openings = region.openings().stream()
+                    .map(opening -> new PanelOpening(ring(opening)))
+                    .toList();
         }
         return new PanelShape(ring(region.outer()), openings);
     }
 
     private List<PlanePoint> ring(Ring ring) {
         List<PlanePoint> corners = new ArrayList<>(ring.size());
+        int corner = ring.lowestLeft();
         for (int i = 0; i < ring.size(); i++) {
-            corners.add(point(ring.across(i), ring.up(i)));
+            corners.add(point(ring.across(corner), ring.up(corner)));
+            corner = ring.next(corner);
         }
         return corners;
     }

@@ -56,6 +56,17 @@ public final class Ring {
         return corner + 1 == across.length ? 0 : corner + 1;
     }
 
+    /** The corner lowest up, and of those the leftmost. */
+    public int lowestLeft() {
+        int lowest = 0;
+        for (int i = 1; i < up.length; i++) {
+            if (up[i] < up[lowest] || (up[i] == up[lowest] && across[i] < across[lowest])) {
+                lowest = i;
+            }
+        }
+        return lowest;
+    }
+
     /** Area to the left: above 0 for a counter-clockwise ring. Square metres. */
     public double signedArea() {
         double x0 = across[0];

@@ -174,6 +174,9 @@ public final class Panels {
                 Point2 a = ring.corner(i);
                 Point2 b = ring.corner(ring.next(i));
                 if (tolerance.same(a.across(), b.across())) {
+                    if (onRib(a.across())) {
+                        continue;
+                    }
                     boolean rising = b.up() > a.up();
                     cuts.add(new Cut(
                             rising ? Cut.End.RIGHT : Cut.End.LEFT, ring.tag(i), rising ? a : b, rising ? b : a));
@@ -187,6 +190,11 @@ public final class Panels {
                 }
             }
         }
+    }
+
+    /** A panel is as wide as it comes there: nothing to rip. */
+    private boolean onRib(double across) {
+        return tolerance.same(across, 0) || tolerance.same(across, spec.cover().metres());
     }
 
     private void check(Panel panel, Plane plane) {

@@ -28,7 +28,8 @@ class LimitsTest {
     @Test
     void everyLimitOfACountIsTold() {
         // Those of answers follow from those of requests.
-        List<String> ofAnswers = List.of("CORNERS_ANSWERED", "EDGES", "FINDINGS", "CAUTIONS", "DEFAULTS");
+        List<String> ofAnswers =
+                List.of("CORNERS_ANSWERED", "EDGES", "FINDINGS", "CAUTIONS", "DEFAULTS", "PANELS_ANSWERED", "TOTALS");
         List<Double> told = Limits.ALL.stream()
                 .flatMap(limit -> List.of(limit.least(), limit.most()).stream())
                 .toList();

@@ -1,5 +1,6 @@
 package org.thalweg.api.wire;
 
+import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -22,7 +23,22 @@ import org.thalweg.panel.Lead;
  * @param findings what a crew should know of it
  * @param cautions what holds for every roof
  */
-@Schema(name = "LayoutAnswer", description = "A roof laid with panels: what to cut, what to order, what to heed.")
+@Schema(
+        name = "LayoutAnswer",
+        requiredProperties = {
+            "engine",
+            "digest",
+            "units",
+            "used",
+            "roof",
+            "laid",
+            "panels",
+            "order",
+            "totals",
+            "findings",
+            "cautions"
+        },
+        description = "A roof laid with panels: what to cut, what to order, what to heed.")
 public record LayoutAnswer(
         @Schema(ref = "Engine") String engine,
         @Schema(ref = "Digest") String digest,
@@ -69,7 +85,10 @@ public record LayoutAnswer(
      * @param tapeRule       how tape marks are rounded
      * @param defaults       which of them the request left out
      */
-    @Schema(name = "LayoutUsed", description = "The figures the roof was laid with, given or default.")
+    @Schema(
+            name = "LayoutUsed",
+            requiredProperties = {"tolerance", "panel", "start", "edgeTreatments", "tapeRule", "defaults"},
+            description = "The figures the roof was laid with, given or default.")
     public record LayoutUsed(
             @Schema(
                     description = "Corners this close are one corner; in the request's length unit.",
@@ -94,7 +113,7 @@ public record LayoutAnswer(
                     description = "Pointers to what the request left out and a default stands for, as"
                             + " `#/panel/longest`.",
                     maxItems = Limits.DEFAULTS)
-            List<String> defaults) {}
+            List<@Size(max = 200) String> defaults) {}
 
     /**
      * The panel, every member filled in.
@@ -115,7 +134,25 @@ public record LayoutAnswer(
      * @param stagger        how far laps of neighbours are apart
      * @param minimumSlope   flattest slope the system allows
      */
-    @Schema(name = "PanelUsed", description = "The panel system as used; lengths in the request's length unit.")
+    @Schema(
+            name = "PanelUsed",
+            requiredProperties = {
+                "cover",
+                "girth",
+                "metal",
+                "thickness",
+                "massPerArea",
+                "massSource",
+                "longest",
+                "shortest",
+                "orderIncrement",
+                "narrowestRip",
+                "leads",
+                "endLap",
+                "stagger",
+                "minimumSlope"
+            },
+            description = "The panel system as used; lengths in the request's length unit.")
     public record PanelUsed(
             @Schema(ref = "PositiveLength", description = "Width a panel covers, from rib to rib.")
             double cover,
@@ -168,7 +205,10 @@ public record LayoutAnswer(
      * @param by     how it is chosen
      * @param offset how wide the first panel is, when the caller says so
      */
-    @Schema(name = "StartUsed", description = "How the place of the first strip is chosen where a plane has no own.")
+    @Schema(
+            name = "StartUsed",
+            requiredProperties = {"by"},
+            description = "How the place of the first strip is chosen where a plane has no own.")
     public record StartUsed(
             @Schema(ref = "StartBy", description = "How the place is chosen.")
             LayoutRequest.StartBy by,
@@ -183,7 +223,10 @@ public record LayoutAnswer(
      * @param hem     metal folded under
      * @param turnUp  metal turned up
      */
-    @Schema(name = "TreatmentUsed", description = "How a panel ends at an edge; in the request's length unit.")
+    @Schema(
+            name = "TreatmentUsed",
+            requiredProperties = {"setback", "hem", "turnUp"},
+            description = "How a panel ends at an edge; in the request's length unit.")
     public record TreatmentUsed(
             @Schema(
                     description = "How far the finished edge stops short of the roof line; below 0 it runs past.",
@@ -207,7 +250,10 @@ public record LayoutAnswer(
      * @param panelCount   how many panels it takes
      * @param finishedArea what they show
      */
-    @Schema(name = "LaidPlane", description = "How one plane is laid.")
+    @Schema(
+            name = "LaidPlane",
+            requiredProperties = {"plane", "leads", "firstWidth", "panelCount", "finishedArea"},
+            description = "How one plane is laid.")
     public record LaidPlane(
             @Schema(description = "The plane's id.", maxLength = Limits.ID_LENGTH, examples = "south")
             String plane,
@@ -240,7 +286,10 @@ public record LayoutAnswer(
      * @param count       how many
      * @param marks       which panels are cut from them
      */
-    @Schema(name = "BlankLine", description = "Blanks of one length, as ordered.")
+    @Schema(
+            name = "BlankLine",
+            requiredProperties = {"cover", "girth", "blankLength", "count", "marks"},
+            description = "Blanks of one length, as ordered.")
     public record BlankLine(
             @Schema(description = "Width they cover, from rib to rib.")
             MarkedLength cover,
@@ -257,7 +306,7 @@ public record LayoutAnswer(
             @Schema(
                     description = "Marks of the panels cut from them, in the order of the panels.",
                     maxItems = Limits.PANELS_ANSWERED)
-            List<String> marks) {}
+            List<@Size(max = Limits.ID_LENGTH + 24) String> marks) {}
 
     /**
      * A sum.
@@ -266,7 +315,10 @@ public record LayoutAnswer(
      * @param quantity how much
      * @param unit     in which unit
      */
-    @Schema(name = "Total", description = "A sum of what is listed.")
+    @Schema(
+            name = "Total",
+            requiredProperties = {"item", "quantity", "unit"},
+            description = "A sum of what is listed.")
     public record Total(
             @Schema(
                     description = "What is summed: `panels`, `roofArea` (all planes), `finishedArea` (what the panels"

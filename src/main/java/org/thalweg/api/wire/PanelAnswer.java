@@ -25,6 +25,19 @@ import org.thalweg.panel.Cut;
  */
 @Schema(
         name = "PanelAnswer",
+        requiredProperties = {
+            "mark",
+            "plane",
+            "strip",
+            "piece",
+            "place",
+            "width",
+            "ripped",
+            "blankLength",
+            "finished",
+            "cut",
+            "cuts"
+        },
         description = "One panel to cut. Panel frame: across from the left rib, 0, to the right rib, the cover; along"
                 + " from the blank's lower square end upward, where a tape is hooked.")
 public record PanelAnswer(
@@ -68,8 +81,10 @@ public record PanelAnswer(
         PanelShape cut,
 
         @Schema(
-                description = "The marks: every straight cut, lower ends first, then upper ends, left and right rips;"
-                        + " within each from the left.",
+                description =
+                        "The marks: every straight cut, lower ends first, then upper ends, left and right rips (none"
+                                + " where the panel ends on its rib);"
+                                + " within each from the left.",
                 maxItems = Limits.CORNERS_ANSWERED)
         List<CutAnswer> cuts,
 
@@ -91,13 +106,32 @@ public record PanelAnswer(
      * @param outline  corners
      * @param openings holes
      */
-    @Schema(name = "PanelShape", description = "A shape on a panel, in the request's length unit.")
+    @Schema(
+            name = "PanelShape",
+            requiredProperties = {"outline", "openings"},
+            description = "A shape on a panel, in the request's length unit.")
     public record PanelShape(
-            @Schema(description = "Corners as [across, along], counter-clockwise.", maxItems = Limits.CORNERS_ANSWERED)
+            @Schema(
+                    description =
+                            "Corners as [across, along], counter-clockwise from the lowest, of equally low ones the leftmost.",
+                    maxItems = Limits.CORNERS_ANSWERED)
             List<PlanePoint> outline,
 
             @Schema(description = "Holes in it, as for a pipe between two ribs.", maxItems = Limits.CORNERS_ANSWERED)
-            List<List<PlanePoint>> openings) {}
+            List<PanelOpening> openings) {}
+
+    /**
+     * A hole in a shape.
+     *
+     * @param outline corners
+     */
+    @Schema(
+            name = "PanelOpening",
+            requiredProperties = {"outline"},
+            description = "A hole in a shape on a panel.")
+    public record PanelOpening(
+            @Schema(description = "Corners as [across, along], clockwise.", maxItems = Limits.CORNERS_ANSWERED)
+            List<PlanePoint> outline) {}
 
     /**
      * One straight cut.
@@ -111,7 +145,10 @@ public record PanelAnswer(
      * @param rise     how far one end lies further up than the other
      * @param mitreDeg angle from square
      */
-    @Schema(name = "CutAnswer", description = "One straight cut of a panel, as marked on the flat blank.")
+    @Schema(
+            name = "CutAnswer",
+            requiredProperties = {"end", "edge", "from", "to", "rise", "mitreDeg"},
+            description = "One straight cut of a panel, as marked on the flat blank.")
     public record CutAnswer(
             @Schema(ref = "CutEnd", description = "Which end or side of the metal the cut makes.")
             Cut.End end,
