@@ -1,6 +1,7 @@
 package org.thalweg.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -107,6 +108,7 @@ class RingChecksOracleTest {
                     .as("sweep of %s finds what comparing finds, %s", shape, compared)
                     .isEqualTo(compared.isEmpty());
             if (expected) {
+                assertThat(area(shape)).isCloseTo(areaByJts(shape), within(1e-9));
                 good++;
             } else {
                 bad++;
@@ -138,6 +140,20 @@ class RingChecksOracleTest {
             }
         }
         return true;
+    }
+
+    private static double area(Region shape) {
+        double area = Math.abs(shape.outer().signedArea());
+        for (Ring opening : shape.openings()) {
+            area -= Math.abs(opening.signedArea());
+        }
+        return area;
+    }
+
+    private static double areaByJts(Region shape) {
+        LinearRing[] openings =
+                shape.openings().stream().map(RingChecksOracleTest::jts).toArray(LinearRing[]::new);
+        return JTS.createPolygon(jts(shape.outer()), openings).getArea();
     }
 
     private static boolean meetsInPoints(IntersectionMatrix matrix) {

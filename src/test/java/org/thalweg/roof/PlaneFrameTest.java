@@ -96,6 +96,18 @@ class PlaneFrameTest {
         assertThat(almost.frame().across()).isEqualTo(new Vector3(1, 0, 0));
     }
 
+    /** A step of 4 mm where two surveys meet: C and E stand over each other on a level plane. */
+    @Test
+    void cornersOverEachOtherAreOneCornerOfTheirPlane() {
+        Drawn.Read roof =
+                Drawn.plan(SHED).corner('E', 12, 6, 0.004).planes("ABCED").read();
+        Plane plane = roof.plane("ABCED");
+        assertThat(plane.shape().outer().size()).isEqualTo(4);
+        assertThat(plane.area().squareMetres()).isCloseTo(72, within(1e-4));
+        assertThat(roof.edge("CD").at()).hasToString("#/planes/0/outline/2");
+        assertThat(roof.edge("DA").at()).hasToString("#/planes/0/outline/4");
+    }
+
     @Test
     void aPlaneFarFromTheOriginIsAsExactAsOneNearby() {
         Plane plane = shed().move("ABCD", p -> new Point3(p.x() + 3_400_000, p.y() + 5_700_000, p.z() + 500))
