@@ -28,7 +28,8 @@ class LimitsTest {
     @Test
     void everyLimitOfACountIsTold() {
         // Those of answers follow from those of requests.
-        List<String> ofAnswers = List.of("CORNERS_ANSWERED", "EDGES", "FINDINGS", "CAUTIONS", "DEFAULTS");
+        List<String> ofAnswers = List.of(
+                "ID_ANSWERED", "POINTER_LENGTH", "CORNERS_ANSWERED", "EDGES", "FINDINGS", "CAUTIONS", "DEFAULTS");
         List<Double> told = Limits.ALL.stream()
                 .flatMap(limit -> List.of(limit.least(), limit.most()).stream())
                 .toList();
