@@ -18,6 +18,9 @@ import org.thalweg.geometry.Vector3;
  */
 final class Corners {
 
+    /** No corner lies further out than this along x, y or z: beyond it not even a hair is left of a double. Metres. */
+    static final double FURTHEST = 1e9;
+
     /** x, y, z of the datum; world, metres. */
     private final double[] datum = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
 
@@ -78,6 +81,9 @@ final class Corners {
         int at = from;
         for (int i = 0; i < ring.size(); i++, at++) {
             Point3 corner = ring.get(i);
+            if (!(within(corner.x()) && within(corner.y()) && within(corner.z()))) {
+                throw new IllegalArgumentException("a corner (%s) must lie within %s m".formatted(corner, FURTHEST));
+            }
             toX[at] = corner.x();
             toY[at] = corner.y();
             toZ[at] = corner.z();
@@ -86,6 +92,11 @@ final class Corners {
             datum[2] = Math.min(datum[2], corner.z());
         }
         return at;
+    }
+
+    /** False for what is no number, too. */
+    private static boolean within(double metres) {
+        return Math.abs(metres) <= FURTHEST;
     }
 
     private int join(double[] fromX, double[] fromY, double[] fromZ) {

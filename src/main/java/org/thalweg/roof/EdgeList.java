@@ -1,7 +1,9 @@
 package org.thalweg.roof;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.thalweg.roof.Edge.EdgeSide;
 import org.thalweg.units.Length;
 
@@ -17,7 +19,7 @@ final class EdgeList {
     /** The edge each line became part of. */
     final int[] edgeOfLine;
 
-    /** How many planes meet at each edge; 0 where no more than two do. */
+    /** How many planes meet at each edge; 0 where no more than two do, −1 for those that found no neighbour there. */
     final int[] crowd;
 
     private final Corners corners;
@@ -26,7 +28,7 @@ final class EdgeList {
     private final Lines lines;
     private final Edge[] edges;
     private int count;
-    private final int[] numbers = new int[EdgeKind.values().length];
+    private final Map<EdgeKind, Integer> numbers = new EnumMap<>(EdgeKind.class);
 
     EdgeList(Corners corners, Outlines outlines, Pieces pieces, Lines lines) {
         this.corners = corners;
@@ -105,11 +107,11 @@ final class EdgeList {
         }
         for (int p = first; p <= last; p++) {
             edgeOfLine[lines.line[p]] = count;
-            crowd[count] = Math.max(crowd[count], lines.crowd[lines.line[p]]);
         }
+        crowd[count] = lines.crowd[line];
         EdgeKind kind = lines.kind[line];
         edges[count++] = new Edge(
-                kind.letter() + ++numbers[kind.ordinal()],
+                kind.letter() + numbers.merge(kind, 1, Integer::sum),
                 kind,
                 sides(line),
                 corners.inWorld(pieces.from[first]),

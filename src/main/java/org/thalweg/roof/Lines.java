@@ -29,7 +29,7 @@ final class Lines {
     /** How many pieces lie on each line. */
     final int[] pieceCount;
 
-    /** How many planes meet there in all; 0 for lines with no more than two, and for the second line of such a place. */
+    /** How many planes meet there in all; 0 where no more than two do, −1 for those that found no neighbour there. */
     final int[] crowd;
 
     /** What each line is. */
@@ -46,9 +46,6 @@ final class Lines {
 
     /** How many lines there are. */
     int count;
-
-    /** Lines of planes that found no neighbour in a crowd. */
-    private final boolean[] stacked;
 
     private final Pieces pieces;
     private final PlaneFit[] fits;
@@ -67,7 +64,6 @@ final class Lines {
         bend = new Angle[most];
         convex = new boolean[most];
         mitre = new Angle[most];
-        stacked = new boolean[most];
         Arrays.fill(nextOnLine, -1);
         gather();
         for (int l = count - 1; l >= 0; l--) {
@@ -90,7 +86,7 @@ final class Lines {
         for (int p = 0; p < pieces.count(); p++) {
             int low = Math.min(pieces.from[p], pieces.to[p]);
             int high = Math.max(pieces.from[p], pieces.to[p]);
-            int at = (int) ((low * 0x9E3779B97F4A7C15L + high) * 0xC2B2AE3D27D4EB4FL >>> 40) & (size - 1);
+            int at = (int) (((low * 0x9E3779B97F4A7C15L + high) * 0xC2B2AE3D27D4EB4FL) >>> 40) & (size - 1);
             int l = bucket[at];
             while (l >= 0 && !between(firstPiece[l], low, high)) {
                 l = nextInBucket[l];
@@ -137,7 +133,7 @@ final class Lines {
 
     private void part(int crowded, int one, int other) {
         int moved = count++;
-        stacked[moved] = true;
+        crowd[moved] = -1;
         int last = -1;
         int next;
         for (int p = firstPiece[crowded]; p >= 0; p = next) {
@@ -180,12 +176,13 @@ final class Lines {
         if (pieceCount[l] == 2) {
             bend(l, one, other, run);
         }
-        if (stacked[l] || pieceCount[l] > 2 || (other >= 0 && !opposite(one, other))) {
+        if (crowd[l] < 0 || pieceCount[l] > 2 || (other >= 0 && !opposite(one, other))) {
             kind[l] = EdgeKind.STACKED;
         } else if (other < 0) {
             kind[l] = EdgeKinds.alone(slope[l], view(one, run), pieces.onOpening(one));
         } else {
-            kind[l] = EdgeKinds.shared(slope[l], view(one, run), view(other, run.times(-1)), bend[l], convex[l]);
+            Angle turn = angle(fit(one).across(), fit(other).across());
+            kind[l] = EdgeKinds.shared(slope[l], view(one, run), view(other, run.times(-1)), bend[l], convex[l], turn);
         }
     }
 
@@ -209,9 +206,12 @@ final class Lines {
     private void bend(int l, int one, int other, Vector3 run) {
         Vector3 left = fit(one).outward();
         Vector3 right = fit(other).outward();
-        Vector3 turn = left.cross(right);
-        bend[l] = Angle.atan2(turn.length(), left.dot(right));
-        convex[l] = opposite(one, other) && turn.dot(run) > 0;
+        bend[l] = angle(left, right);
+        convex[l] = opposite(one, other) && left.cross(right).dot(run) > 0;
+    }
+
+    private static Angle angle(Vector3 one, Vector3 other) {
+        return Angle.atan2(one.cross(other).length(), one.dot(other));
     }
 
     private EdgeKinds.View view(int piece, Vector3 run) {

@@ -127,6 +127,17 @@ final class Outlines {
         values[j] = value;
     }
 
+    /** Takes out a slot. */
+    void drop(int slot) {
+        int after = slots() - slot - 1;
+        for (int r = ring[slot] + 1; r < firstSlot.length; r++) {
+            firstSlot[r]--;
+        }
+        System.arraycopy(corner, slot + 1, corner, slot, after);
+        System.arraycopy(drawn, slot + 1, drawn, slot, after);
+        System.arraycopy(ring, slot + 1, ring, slot, after);
+    }
+
     /** The caller's corner at which the caller's ring starts the side of a slot. */
     int sideStart(int slot) {
         return drawn[reversed[ring[slot]] ? next(slot) : slot];

@@ -46,7 +46,11 @@ final class Pieces {
         this.corners = corners;
         this.outlines = outlines;
         first = new int[outlines.slots() + 1];
-        findCuts(grid);
+        if (outlines.plane.length > 1) {
+            findCuts(grid);
+        } else {
+            Arrays.setAll(first, s -> s);
+        }
         int count = outlines.slots() + cuts;
         slot = new int[count];
         from = new int[count];

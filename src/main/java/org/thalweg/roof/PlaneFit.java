@@ -27,16 +27,20 @@ record PlaneFit(Vector3 across, Vector3 up, Vector3 outward, double height, Angl
      * @param normal upward, of any length but 0
      */
     static PlaneFit of(Vector3 normal, Corners corners, Outlines outlines, int ring) {
-        // Adding nothing turns the −0 of a plane that rises straight along an axis into 0.
-        Vector3 outward = normal.unit().plus(NOTHING);
+        // Divided, not multiplied by the inverse, so that whole numbers stay whole; adding nothing turns −0 into 0.
+        Vector3 outward = over(normal, normal.length());
         double run = Math.hypot(outward.x(), outward.y());
         Angle slope = Angle.atan2(run, outward.z());
         boolean level = slope.compareTo(LEVEL) < 0;
         Vector3 across = level
-                ? new Vector3(outward.z(), 0, -outward.x()).unit().plus(NOTHING)
-                : new Vector3(-outward.y() / run, outward.x() / run, 0).plus(NOTHING);
+                ? over(new Vector3(outward.z(), 0, -outward.x()), Math.hypot(outward.x(), outward.z()))
+                : over(new Vector3(-outward.y(), outward.x(), 0), run);
         Vector3 up = outward.cross(across).plus(NOTHING);
         return new PlaneFit(across, up, outward, meanHeight(outward, corners, outlines, ring), slope, level);
+    }
+
+    private static Vector3 over(Vector3 step, double length) {
+        return new Vector3(step.x() / length, step.y() / length, step.z() / length).plus(NOTHING);
     }
 
     private static double meanHeight(Vector3 outward, Corners corners, Outlines outlines, int ring) {

@@ -107,34 +107,66 @@ final class PlaneReader {
     }
 
     private void read(int plane) {
-        int outer = outlines.firstRing[plane];
+        boolean laid = layFlat(plane);
         boolean enough = enoughCorners(plane);
+        if (laid && enough) {
+            place(plane);
+            if (openingsTurned(plane) && simple(plane)) {
+                refuseUneven(plane);
+            }
+        }
+    }
+
+    /** Finds how a plane lies and turns its outer ring; false if it can't be told or is no roof. */
+    private boolean layFlat(int plane) {
+        int outer = outlines.firstRing[plane];
         if (outlines.corners(outer) < 3) {
-            return;
+            return false;
         }
         Vector3 normal = PlaneFit.newell(corners, outlines, outer);
         if (thin(normal.length() / 2, outer)) {
             refuseThin(plane, outer, spreadOut(outer));
-            return;
+            return false;
         }
         if (normal.z() < 0) {
             outlines.reverse(outer);
             normal = normal.times(-1);
         }
-        PlaneFit fit = PlaneFit.of(normal, corners, outlines, outer);
-        fits[plane] = fit;
-        if (fit.slope().compareTo(UPRIGHT) > 0) {
+        fits[plane] = PlaneFit.of(normal, corners, outlines, outer);
+        if (fits[plane].slope().compareTo(UPRIGHT) > 0) {
             refusals.add(Refusal.of(
                     RefusalCode.PLANE_UPRIGHT,
                     outlines.origin(outer),
                     "The plane stands at {actual}; over {limit} it is a wall. Leave walls out, or check the heights.",
-                    fit.slope(),
+                    fits[plane].slope(),
                     UPRIGHT));
-            return;
+            return false;
         }
-        layFlat(plane);
-        if (enough && openingsTurned(plane) && simple(plane)) {
-            refuseUneven(plane, normal.length() / 2);
+        for (int r = outer; r < outlines.firstRing[plane + 1]; r++) {
+            dropFolded(r, fits[plane].outward());
+        }
+        return true;
+    }
+
+    /**
+     * Neighbours that stand apart but over each other, seen square to the plane, are one corner of it: the first kept of
+     * them. Measured roofs have such steps of a few millimetres; laid flat, the side between them has no length.
+     */
+    private void dropFolded(int ring, Vector3 outward) {
+        int slot = outlines.firstSlot[ring];
+        while (slot < outlines.firstSlot[ring + 1] && outlines.corners(ring) > 1) {
+            int next = outlines.next(slot);
+            Vector3 step = corners.step(outlines.corner[slot], outlines.corner[next]);
+            double off = step.dot(outward);
+            if (step.dot(step) - off * off > corners.reach * corners.reach) {
+                slot++;
+            } else if (outlines.corner[slot] < outlines.corner[next]) {
+                outlines.drop(next);
+                slot -= next < slot ? 1 : 0;
+            } else {
+                outlines.drop(slot);
+                slot = Math.max(outlines.firstSlot[ring], slot - 1);
+            }
         }
     }
 
@@ -209,7 +241,7 @@ final class PlaneReader {
     }
 
     /** Fills in the plane's slots in its own frame. */
-    private void layFlat(int plane) {
+    private void place(int plane) {
         PlaneFit fit = fits[plane];
         int outerEnd = outlines.firstSlot[outlines.firstRing[plane] + 1];
         double least = Double.POSITIVE_INFINITY;
@@ -297,7 +329,8 @@ final class PlaneReader {
         return conflicts.isEmpty();
     }
 
-    private void refuseUneven(int plane, double area) {
+    private void refuseUneven(int plane) {
+        double area = ring(outlines.firstRing[plane]).signedArea();
         double limit = Math.max(OFF_IN_TOLERANCES * tolerance.metres(), OFF_PER_SIZE * Math.sqrt(area));
         if (off[plane] <= limit) {
             return;

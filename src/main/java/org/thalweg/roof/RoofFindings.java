@@ -83,15 +83,16 @@ final class RoofFindings {
         return new Place(Place.Kind.PLANE, plane.id(), plane.at());
     }
 
-    /** @param crowd how many planes meet here; 0 where no more than two do */
+    /** @param crowd how many planes meet here; 0 where no more than two do, −1 for those that found no neighbour there */
     void ofEdge(Edge edge, int crowd) {
         Place place = new Place(Place.Kind.EDGE, edge.id(), edge.at());
         if (crowd > 0) {
             findings.add(Finding.of(
                     FindingCode.CROWDED_EDGE,
                     place,
-                    "{actual} planes meet at edge {place}; more than {limit} can't. The two that bend least are taken as "
-                            + "neighbours. Leave out planes that lie under the roof or are given twice.",
+                    "{actual} planes meet at edge {place}; more than {limit} can't without lying over each other. Two that lie "
+                            + "apart are taken as neighbours, the others as stacked. Leave out planes that lie under the "
+                            + "roof or are given twice.",
                     new Count(crowd),
                     new Count(2),
                     Source.GEOMETRY));

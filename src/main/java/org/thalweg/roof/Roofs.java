@@ -32,7 +32,7 @@ public final class Roofs {
     /**
      * Joins corners, splits edges met half-way, checks and frames every plane and names every edge.
      *
-     * @param survey planes with finite corners
+     * @param survey planes with corners within a million kilometres of the origin
      * @throws org.thalweg.finding.Refused when what was measured is no roof
      */
     public static Roof read(RoofSurvey survey) {
