@@ -38,6 +38,12 @@ public final class Limits {
     public static final int METAL_LENGTH = 40;
     public static final int FULL_TURN_DEG = 360;
 
+    /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
+    public static final int ID_ANSWERED = NAME_BYTES + 100;
+
+    /** A pointer into the deepest place, every name as long as may be and every character of it escaped. */
+    public static final int POINTER_LENGTH = 2 * NESTING * (NAME_BYTES + 1);
+
     // Answers, at the most generous: a side is split wherever a corner of another plane lies on it.
     public static final int CORNERS_ANSWERED = 10 * CORNERS;
     public static final int EDGES = 10 * CORNERS;

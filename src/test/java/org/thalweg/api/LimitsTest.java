@@ -28,8 +28,16 @@ class LimitsTest {
     @Test
     void everyLimitOfACountIsTold() {
         // Those of answers follow from those of requests.
-        List<String> ofAnswers =
-                List.of("CORNERS_ANSWERED", "EDGES", "FINDINGS", "CAUTIONS", "DEFAULTS", "PANELS_ANSWERED", "TOTALS");
+        List<String> ofAnswers = List.of(
+                "ID_ANSWERED",
+                "POINTER_LENGTH",
+                "CORNERS_ANSWERED",
+                "EDGES",
+                "FINDINGS",
+                "CAUTIONS",
+                "DEFAULTS",
+                "PANELS_ANSWERED",
+                "TOTALS");
         List<Double> told = Limits.ALL.stream()
                 .flatMap(limit -> List.of(limit.least(), limit.most()).stream())
                 .toList();

@@ -53,7 +53,7 @@ final class StrictJson {
             } catch (ReadingLimits.Passed e) {
                 throw unreadable(e.fault(cursor));
             } catch (JsonProcessingException e) {
-                throw unreadable(malformed(e, body));
+                throw unreadable(malformed(e, body, start));
             }
         } catch (IOException e) {
             throw new UncheckedIOException("bytes in memory can always be read", e);
@@ -102,13 +102,13 @@ final class StrictJson {
         }
     }
 
-    private static Fault malformed(JsonProcessingException e, byte[] body) {
+    private static Fault malformed(JsonProcessingException e, byte[] body, int start) {
         JsonLocation at = e.getLocation();
         String detail = e instanceof JsonEOFException
                 ? "The JSON ends too early, at line %d, column %d. Something is not closed."
                         .formatted(at.getLineNr(), at.getColumnNr())
                 : "This is not JSON at line %d, column %d%s."
-                        .formatted(at.getLineNr(), at.getColumnNr(), near(body, at.getByteOffset()));
+                        .formatted(at.getLineNr(), at.getColumnNr(), near(body, start + at.getByteOffset()));
         return Fault.of(ReadingCode.MALFORMED_JSON, "#", detail);
     }
 

@@ -2,6 +2,7 @@ package org.thalweg.api.problem;
 
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.thalweg.api.Limits;
 
 /**
  * One thing that is wrong.
@@ -27,7 +28,7 @@ public record Fault(
         @Schema(
                 description = "What in the request is wrong: a JSON Pointer (RFC 6901) after a #, not"
                         + " percent-encoded. For a missing member, the object it is missing from.",
-                maxLength = 20_000,
+                maxLength = Limits.POINTER_LENGTH,
                 examples = "#/roof/planes/2/outline/4")
         String pointer,
 

@@ -68,13 +68,13 @@ public record FindingAnswer(
             @Schema(ref = "PlaceKind", description = "What sort of thing.")
             Place.Kind kind,
 
-            @Schema(description = "Its id or mark in this answer.", maxLength = Limits.ID_LENGTH, examples = "south")
+            @Schema(description = "Its id or mark in this answer.", maxLength = Limits.ID_ANSWERED, examples = "south")
             String id,
 
             @Schema(
                     description = "What in the request it came from: a JSON Pointer (RFC 6901) after a #, not"
                             + " percent-encoded.",
-                    maxLength = 20_000,
+                    maxLength = Limits.POINTER_LENGTH,
                     examples = "#/roof/planes/2")
             String pointer) {}
 }

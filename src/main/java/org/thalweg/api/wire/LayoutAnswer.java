@@ -255,7 +255,7 @@ public record LayoutAnswer(
             requiredProperties = {"plane", "leads", "firstWidth", "panelCount", "finishedArea"},
             description = "How one plane is laid.")
     public record LaidPlane(
-            @Schema(description = "The plane's id.", maxLength = Limits.ID_LENGTH, examples = "south")
+            @Schema(description = "The plane's id.", maxLength = Limits.ID_ANSWERED, examples = "south")
             String plane,
 
             @Schema(ref = "Leads", description = "From which side its strips are laid, seen looking up the slope.")
@@ -306,7 +306,7 @@ public record LayoutAnswer(
             @Schema(
                     description = "Marks of the panels cut from them, in the order of the panels.",
                     maxItems = Limits.PANELS_ANSWERED)
-            List<@Size(max = Limits.ID_LENGTH + 24) String> marks) {}
+            List<@Size(max = Limits.ID_ANSWERED + 24) String> marks) {}
 
     /**
      * A sum.

@@ -44,11 +44,11 @@ public record PanelAnswer(
         @Schema(
                 description = "What is written on the panel: its plane, its strip and, where the strip has several"
                         + " pieces, the piece.",
-                maxLength = Limits.ID_LENGTH + 24,
+                maxLength = Limits.ID_ANSWERED + 24,
                 examples = "south-7.2")
         String mark,
 
-        @Schema(description = "The plane it lies on.", maxLength = Limits.ID_LENGTH, examples = "south")
+        @Schema(description = "The plane it lies on.", maxLength = Limits.ID_ANSWERED, examples = "south")
         String plane,
 
         @Schema(description = "Its strip, 1 for the first one laid.", minimum = "1", maximum = "1e6")

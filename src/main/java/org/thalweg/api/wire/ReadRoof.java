@@ -55,7 +55,10 @@ public record ReadRoof(
             },
             description = "One plane of the roof.")
     public record PlaneAnswer(
-            @Schema(description = "The caller's name for the plane.", maxLength = Limits.ID_LENGTH, examples = "south")
+            @Schema(
+                    description = "The caller's name for the plane.",
+                    maxLength = Limits.ID_ANSWERED,
+                    examples = "south")
             String id,
 
             @Schema(description = "The plane's pitch over a run of 12.")
@@ -179,7 +182,7 @@ public record ReadRoof(
                             + " where planes crowd.",
                     minItems = 1,
                     maxItems = Limits.PLANES)
-            List<@Size(max = Limits.ID_LENGTH) String> planes,
+            List<@Size(max = Limits.ID_ANSWERED) String> planes,
 
             @Schema(ref = "WorldPoint", description = "Where the first plane's outline starts the edge.")
             WorldPoint from,
@@ -224,7 +227,7 @@ public record ReadRoof(
             requiredProperties = {"plane", "angleDeg"},
             description = "An edge as one of its planes sees it.")
     public record EdgeSideAnswer(
-            @Schema(description = "Id of the plane.", maxLength = Limits.ID_LENGTH, examples = "south")
+            @Schema(description = "Id of the plane.", maxLength = Limits.ID_ANSWERED, examples = "south")
             String plane,
 
             @Schema(
