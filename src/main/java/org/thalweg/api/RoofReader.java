@@ -78,8 +78,6 @@ final class RoofReader {
         RoofReader reader = new RoofReader(tape);
         List<PlaneOutline> planes = reader.planes(roof);
         List<NamedEdge> named = reader.namedEdges(roof);
-        reader.count(planes, roof);
-        tape.done();
         if (!reader.refusals.isEmpty()) {
             throw new Refused(reader.refusals);
         }
@@ -89,9 +87,12 @@ final class RoofReader {
 
     private List<PlaneOutline> planes(RoofForm roof) {
         if (roof.cityjson() != null) {
-            return CityJsonReader.read(roof.cityjson(), Optional.ofNullable(roof.building()), ROOF.at("cityjson"));
+            Origin at = ROOF.at("cityjson");
+            return counted(CityJsonReader.read(roof.cityjson(), Optional.ofNullable(roof.building()), at), at);
         }
+        countCorners(orNone(roof.planes()));
         readPoints(orNone(roof.points()));
+        tape.done();
         List<PlaneOutline> planes = new ArrayList<>();
         for (PlaneForm plane : orNone(roof.planes())) {
             planes.add(plane(plane, ROOF.at("planes").at(planes.size())));
@@ -139,8 +140,13 @@ final class RoofReader {
         refusals.add(Refusal.of(
                 RefusalCode.UNKNOWN_POINT,
                 list.at(index),
-                "No point is called %s.%s".formatted(Echo.of(name), Nearest.hint(name, points.keySet()))));
+                "No point is called %s.%s".formatted(Echo.of(name), hint(name))));
         return NOWHERE;
+    }
+
+    /** What may be meant; not looked for once there are more refusals than are told. */
+    private String hint(String name) {
+        return refusals.size() < Limits.ERRORS ? Nearest.hint(name, points.keySet()) : "";
     }
 
     private List<NamedEdge> namedEdges(RoofForm roof) {
@@ -153,16 +159,32 @@ final class RoofReader {
         return named;
     }
 
-    /** What is too much for one request is refused before the roof is worked on. */
-    private void count(List<PlaneOutline> planes, RoofForm roof) {
-        Origin at = ROOF.at(roof.cityjson() == null ? "planes" : "cityjson");
-        if (planes.size() > Limits.PLANES) {
-            tape.tooMany(at, "planes", planes.size(), Limits.PLANES);
+    /** What is too much for one request is refused before anything is made of it. */
+    private void countCorners(List<PlaneForm> planes) {
+        int corners = 0;
+        for (PlaneForm plane : planes) {
+            corners += plane.outline().size();
+            for (OpeningForm opening : orNone(plane.openings())) {
+                corners += opening.outline().size();
+            }
         }
-        int corners = planes.stream().mapToInt(RoofReader::corners).sum();
+        countCorners(corners, ROOF.at("planes"));
+    }
+
+    private void countCorners(int corners, Origin at) {
         if (corners > Limits.CORNERS) {
             tape.tooMany(at, "corners in all", corners, Limits.CORNERS);
         }
+    }
+
+    /** A document of another standard has no list of planes that could be counted before it is read. */
+    private List<PlaneOutline> counted(List<PlaneOutline> planes, Origin at) {
+        if (planes.size() > Limits.PLANES) {
+            tape.tooMany(at, "planes", planes.size(), Limits.PLANES);
+        }
+        countCorners(planes.stream().mapToInt(RoofReader::corners).sum(), at);
+        tape.done();
+        return planes;
     }
 
     private static int corners(PlaneOutline plane) {

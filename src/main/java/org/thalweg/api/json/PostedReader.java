@@ -1,6 +1,6 @@
 package org.thalweg.api.json;
 
-import jakarta.validation.Validator;
+import jakarta.validation.ValidatorFactory;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -29,8 +29,8 @@ public class PostedReader implements MessageBodyReader<Posted<?>> {
     private final ConcurrentMap<Class<?>, StrictJson> readers = new ConcurrentHashMap<>();
     private final ShapeCheck shapeCheck;
 
-    public PostedReader(Validator validator) {
-        this.shapeCheck = new ShapeCheck(validator);
+    public PostedReader(ValidatorFactory factory) {
+        this.shapeCheck = new ShapeCheck(factory);
     }
 
     @Override

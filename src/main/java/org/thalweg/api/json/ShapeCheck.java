@@ -2,8 +2,10 @@ package org.thalweg.api.json;
 
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.ElementKind;
+import jakarta.validation.MessageInterpolator;
 import jakarta.validation.Path;
 import jakarta.validation.Validator;
+import jakarta.validation.ValidatorFactory;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
@@ -11,6 +13,7 @@ import jakarta.validation.constraints.Size;
 import java.lang.annotation.Annotation;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.thalweg.api.problem.Echo;
@@ -26,8 +29,23 @@ final class ShapeCheck {
 
     private final Validator validator;
 
-    ShapeCheck(Validator validator) {
-        this.validator = validator;
+    ShapeCheck(ValidatorFactory factory) {
+        this.validator =
+                factory.usingContext().messageInterpolator(new AsWritten()).getValidator();
+    }
+
+    /** The words are ours, the same in every language, so nothing is looked up or put in. */
+    private static final class AsWritten implements MessageInterpolator {
+
+        @Override
+        public String interpolate(String message, Context context) {
+            return message;
+        }
+
+        @Override
+        public String interpolate(String message, Context context, Locale locale) {
+            return message;
+        }
     }
 
     /** Notes what is missing, out of range, too many or too long, but not again what was found while reading. */

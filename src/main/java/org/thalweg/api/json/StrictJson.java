@@ -24,9 +24,11 @@ import org.thalweg.api.problem.ReadingCode;
 /** Reads bodies of one kind of request. */
 final class StrictJson {
 
+    /** Names are the callers' own and never come again, so they are not kept for the life of the service. */
     private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(new ReadingLimits())
             .disable(JsonFactory.Feature.CHARSET_DETECTION)
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .build();
 
     private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};

@@ -41,8 +41,7 @@ import org.thalweg.units.MassUnit;
 
 class PostedReaderTest {
 
-    private static final PostedReader READER =
-            new PostedReader(Validation.buildDefaultValidatorFactory().getValidator());
+    private static final PostedReader READER = new PostedReader(Validation.buildDefaultValidatorFactory());
 
     private static final String UNITS = "\"units\":{\"length\":\"in\",\"area\":\"ft2\",\"mass\":\"lb\"}";
     private static final String POINTS = "\"points\":{\"A\":[0,0,0],\"B\":[480,0,0],\"R\":[240,240,120]}";
