@@ -32,7 +32,7 @@ final class FigureWriter {
         if (measure instanceof Pitch pitch) {
             return new Figure(pitch.roundedPer12(), "per 12");
         }
-        return Figure.of(((Count) measure).number());
+        return Figure.of((double) ((Count) measure).number());
     }
 
     static Optional<Figure> write(Optional<Measure> measure, Units units) {

@@ -81,8 +81,9 @@ final class TapeReader {
     }
 
     private Pitch inRange(double rise, double run, Origin at) {
-        boolean good = inRange(rise, Limits.RISE, at) & inRange(run, Limits.RUN, at);
-        return good ? new Pitch(rise, run) : LEVEL;
+        boolean riseGood = inRange(rise, Limits.RISE, at);
+        boolean runGood = inRange(run, Limits.RUN, at);
+        return riseGood && runGood ? new Pitch(rise, run) : LEVEL;
     }
 
     private boolean inRange(double number, Limit limit, Origin at) {

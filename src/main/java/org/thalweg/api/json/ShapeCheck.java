@@ -118,7 +118,7 @@ final class ShapeCheck {
                     at.pointer(),
                     "This is %s; it must be %s %d.".formatted(actual.text(), side, limit),
                     actual,
-                    Figure.of(limit));
+                    Figure.of((double) limit));
         }
 
         private Fault size(Size size) {

@@ -33,7 +33,7 @@ final class Shapes {
     }
 
     /** A number. */
-    record Number() implements Shape {
+    record AnyNumber() implements Shape {
         @Override
         public String expected() {
             return "a number";
