@@ -2,6 +2,7 @@ package org.thalweg.api;
 
 import java.util.List;
 import org.thalweg.panel.PanelWork;
+import org.thalweg.roof.Roofs;
 import org.thalweg.units.Tape;
 
 /**
@@ -119,6 +120,7 @@ public final class Limits {
             TURN_UP,
             Limit.atMost("layings", PLANES, "1", "#/laying", MANY),
             Limit.atMost("fallDeg", FULL_TURN_DEG, "deg", "#/laying/*/fallDeg", "400 OUT_OF_RANGE"),
+            Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),
             Limit.atMost("includes", INCLUDES, "1", "#/include", MANY));

@@ -24,6 +24,8 @@ public enum RefusalCode {
     NO_SUCH_PLANE,
     /** A plane that has a fall line of its own was given another. */
     FALL_NOT_FREE,
+    /** Corners of planes lie on sides of other planes more often than is read. */
+    TOO_CROWDED,
     /** The roof takes more panels than are laid in one request. */
     TOO_MANY_PANELS,
     /** The search for the start with the least waste would take more steps than one request may cost. */

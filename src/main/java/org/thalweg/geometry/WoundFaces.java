@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
@@ -43,10 +45,11 @@ final class WoundFaces {
             }
         }
         Geometry union = OverlayNGRobust.union(kept);
+        STRtree sides = sides(all);
         List<Region> regions = new ArrayList<>();
         for (int i = 0; union != null && i < union.getNumGeometries(); i++) {
             if (union.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > 0) {
-                regions.add(region(polygon, all, tolerance));
+                regions.add(region(polygon, sides, tolerance));
             }
         }
         regions.sort(Comparator.comparingDouble(Region::area)
@@ -80,15 +83,15 @@ final class WoundFaces {
         return winding;
     }
 
-    private static Region region(Polygon polygon, List<Ring> tagged, Tolerance tolerance) {
+    private static Region region(Polygon polygon, STRtree sides, Tolerance tolerance) {
         List<Ring> openings = new ArrayList<>();
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-            openings.add(ring(polygon.getInteriorRingN(i).getCoordinates(), false, tagged, tolerance));
+            openings.add(ring(polygon.getInteriorRingN(i).getCoordinates(), false, sides, tolerance));
         }
-        return new Region(ring(polygon.getExteriorRing().getCoordinates(), true, tagged, tolerance), openings);
+        return new Region(ring(polygon.getExteriorRing().getCoordinates(), true, sides, tolerance), openings);
     }
 
-    private static Ring ring(Coordinate[] closed, boolean counterClockwise, List<Ring> tagged, Tolerance tolerance) {
+    private static Ring ring(Coordinate[] closed, boolean counterClockwise, STRtree sides, Tolerance tolerance) {
         int n = closed.length - 1;
         double[] across = new double[n];
         double[] up = new double[n];
@@ -107,7 +110,7 @@ final class WoundFaces {
         RingBuilder builder = new RingBuilder();
         for (int i = 0; i < n; i++) {
             int j = i + 1 == n ? 0 : i + 1;
-            tags[i] = nearestTag(across[i], up[i], across[j], up[j], tagged);
+            tags[i] = nearestTag(across[i], up[i], across[j], up[j], sides, tolerance);
         }
         // Where sides of the same tag meet in line, the corner was only made by noding.
         for (int i = 0; i < n; i++) {
@@ -121,24 +124,42 @@ final class WoundFaces {
         return builder.closed();
     }
 
-    private static int nearestTag(double ax, double ay, double bx, double by, List<Ring> tagged) {
+    /** The tag of the side that the line from a to b lies on; noding has put it there but for rounding. */
+    private static int nearestTag(double ax, double ay, double bx, double by, STRtree sides, Tolerance tolerance) {
+        Envelope middle = new Envelope(new Coordinate((ax + bx) / 2, (ay + by) / 2));
+        middle.expandBy(tolerance.metres());
         double nearest = Double.POSITIVE_INFINITY;
         int tag = Side.RIB;
-        for (Ring ring : tagged) {
-            for (int i = 0; i < ring.size(); i++) {
-                int j = ring.next(i);
-                double sx = ring.across(j) - ring.across(i);
-                double sy = ring.up(j) - ring.up(i);
-                if (sx * (bx - ax) + sy * (by - ay) > 0) {
-                    double off = toSegment(ring, i, j, ax, ay) + toSegment(ring, i, j, bx, by);
-                    if (off < nearest) {
-                        nearest = off;
-                        tag = ring.tag(i);
-                    }
+        for (Object found : sides.query(middle)) {
+            RingSide side = (RingSide) found;
+            Ring ring = side.ring;
+            int i = side.side;
+            int j = ring.next(i);
+            double sx = ring.across(j) - ring.across(i);
+            double sy = ring.up(j) - ring.up(i);
+            if (sx * (bx - ax) + sy * (by - ay) > 0) {
+                double off = toSegment(ring, i, j, ax, ay) + toSegment(ring, i, j, bx, by);
+                if (off < nearest || (off == nearest && ring.tag(i) < tag)) {
+                    nearest = off;
+                    tag = ring.tag(i);
                 }
             }
         }
         return tag;
+    }
+
+    private record RingSide(Ring ring, int side) {}
+
+    private static STRtree sides(List<Ring> rings) {
+        STRtree sides = new STRtree();
+        for (Ring ring : rings) {
+            for (int i = 0; i < ring.size(); i++) {
+                int j = ring.next(i);
+                sides.insert(
+                        new Envelope(ring.across(i), ring.across(j), ring.up(i), ring.up(j)), new RingSide(ring, i));
+            }
+        }
+        return sides;
     }
 
     private static double toSegment(Ring ring, int i, int j, double x, double y) {

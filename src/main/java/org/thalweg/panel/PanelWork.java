@@ -19,8 +19,11 @@ public final class PanelWork {
     /** Most pieces laps may make of the panels. */
     public static final int MOST_PIECES = 20_000;
 
-    /** Most steps of the search for the least waste: corners of a plane times its crossings, over all planes. */
-    public static final int MOST_SEARCH_STEPS = 400_000;
+    /** Most steps of the search for the least waste over all planes; a step is one length of one piece looked at. */
+    public static final int MOST_SEARCH_STEPS = 400_000_000;
+
+    /** What cutting a piece anew costs, in steps. */
+    private static final int STEPS_A_PIECE = 300;
 
     private PanelWork() {}
 
@@ -48,14 +51,15 @@ public final class PanelWork {
                         new Count(MOST_PIECES)));
             }
             if (laying.get(i).start() instanceof Start.LeastWaste) {
-                steps += corners(plane.shape()) * ofPlane;
+                steps += StartSearch.steps(ofPlane, spec) * ofPlane + STEPS_A_PIECE * corners(plane.shape()) * ofPlane;
             }
             if (steps > MOST_SEARCH_STEPS) {
                 throw new Refused(Refusal.of(
                         RefusalCode.SEARCH_TOO_LARGE,
                         plane.at(),
                         "Up to this plane the search for the least waste would take {actual} steps; at most {limit} are"
-                                + " taken. Give planes with many corners another start.",
+                                + " taken. Give wide planes and those with many corners another"
+                                + " start, or order in larger increments.",
                         new Count(Math.round(steps)),
                         new Count(MOST_SEARCH_STEPS)));
             }

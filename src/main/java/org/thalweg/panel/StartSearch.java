@@ -58,6 +58,13 @@ final class StartSearch {
         return new StartSearch(strips, spec, laps, tolerance).search();
     }
 
+    /** About how many offsets are looked at on a plane whose sides cross ribs this often: pieces times increments. */
+    static double steps(double crossings, PanelSpec spec) {
+        double increment = spec.orderIncrement().metres();
+        double each = increment > 0 ? Math.min(MOST_STEPS, 2 * spec.cover().metres() / increment) : 1;
+        return crossings * each;
+    }
+
     private double search() {
         double[] corners = corners();
         double[] breaks = breaks(corners);

@@ -1,9 +1,14 @@
 package org.thalweg.roof;
 
 import java.util.Arrays;
+import java.util.List;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
+import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Order;
 import org.thalweg.geometry.PlanGrid;
 import org.thalweg.geometry.Vector3;
+import org.thalweg.units.Count;
 
 /**
  * The sides of all rings, cut where a corner of another ring touches them: a dormer that stands on the eave, a wing
@@ -18,6 +23,12 @@ import org.thalweg.geometry.Vector3;
  * made it, at most a tolerance off.
  */
 final class Pieces {
+
+    /**
+     * Most cuts of a roof: twice as many as it may have corners at the door. Every plane of a real roof is cut a few times;
+     * planes heaped on one line by mistake are cut by each other, and their number goes up with its square.
+     */
+    static final int MOST_CUTS = 40_000;
 
     /** The first piece of each slot, and at the end how many pieces there are. */
     final int[] first;
@@ -42,12 +53,12 @@ final class Pieces {
     private double[] cutAt = new double[16];
     private int cuts;
 
-    Pieces(Corners corners, Outlines outlines, PlanGrid grid) {
+    Pieces(List<PlaneOutline> planes, Corners corners, Outlines outlines, PlanGrid grid) {
         this.corners = corners;
         this.outlines = outlines;
         first = new int[outlines.slots() + 1];
         if (outlines.plane.length > 1) {
-            findCuts(grid);
+            findCuts(planes, grid);
         } else {
             Arrays.setAll(first, s -> s);
         }
@@ -59,7 +70,7 @@ final class Pieces {
         fill();
     }
 
-    private void findCuts(PlanGrid grid) {
+    private void findCuts(List<PlaneOutline> planes, PlanGrid grid) {
         int[] ringOf = rings();
         int[] found = new int[corners.count];
         for (int s = 0; s < outlines.slots(); s++) {
@@ -76,8 +87,21 @@ final class Pieces {
                 sortCuts(firstCut);
                 keepApart(firstCut, corners.distance(a, b));
             }
+            if (cuts > MOST_CUTS) {
+                throw tooMany(planes.get(outlines.plane[outlines.ring[s]]));
+            }
             first[s + 1] = first[s] + 1 + cuts - firstCut;
         }
+    }
+
+    private static Refused tooMany(PlaneOutline plane) {
+        return new Refused(Refusal.of(
+                RefusalCode.TOO_CROWDED,
+                plane.at(),
+                "Up to this plane, corners of other planes lie on the roof's sides more than {limit} times. Leave out planes"
+                        + " that lie over each other.",
+                new Count(MOST_CUTS + 1L),
+                new Count(MOST_CUTS)));
     }
 
     /** The ring of each joined corner, −1 for one that several rings carry. */

@@ -17,6 +17,9 @@ import org.thalweg.units.Length;
  */
 public final class Roofs {
 
+    /** Most times corners of one plane may lie on a side of another; more are refused. */
+    public static final int MOST_CUTS = Pieces.MOST_CUTS;
+
     private final RoofSurvey survey;
     private final Corners corners;
     private final Outlines outlines;
@@ -45,7 +48,7 @@ public final class Roofs {
     private Roof read() {
         reader.read();
         PlanGrid grid = new PlanGrid(corners.x, corners.y, corners.count);
-        Pieces pieces = new Pieces(corners, outlines, grid);
+        Pieces pieces = new Pieces(survey.planes(), corners, outlines, grid);
         Carriers carriers = new Carriers(corners, pieces);
         Lines lines = new Lines(pieces, reader.fits);
         if (!survey.named().isEmpty()) {
