@@ -10,6 +10,12 @@ final class RingBuilder {
     private int[] tag = new int[8];
     private int size;
 
+    /** Starts anew. */
+    RingBuilder empty() {
+        size = 0;
+        return this;
+    }
+
     /** The next corner, and what the side after it lies on. A corner that repeats the last only changes that side. */
     void add(double a, double u, int t) {
         if (size > 0 && across[size - 1] == a && up[size - 1] == u) {

@@ -34,24 +34,26 @@ public final class StripCutter {
     private final double hair;
 
     // Runs: corners of the shape in order, all in one strip. Run r holds corners runStart[r] .. runStart[r + 1].
-    private double[] across = new double[64];
-    private double[] up = new double[64];
-    private int[] tag = new int[64];
+    private double[] across;
+    private double[] up;
+    private int[] tag;
     private int corners;
-    private int[] runStart = new int[16];
-    private int[] runStrip = new int[16];
-    private int[] runEndsAt = new int[16];
-    private boolean[] taken = new boolean[16];
+    private int[] runStart;
+    private int[] runStrip;
+    private int[] runEndsAt;
+    private boolean[] taken;
     private int runs;
 
     // Crossings of sides with lines.
-    private int[] crossingLine = new int[16];
-    private double[] crossingUp = new double[16];
-    private double[] crossingSlope = new double[16];
-    private boolean[] rightward = new boolean[16];
-    private int[] runStartingAt = new int[16];
-    private int[] partner = new int[16];
+    private int[] crossingLine;
+    private double[] crossingUp;
+    private double[] crossingSlope;
+    private boolean[] rightward;
+    private int[] runStartingAt;
+    private int[] partner = new int[0];
     private int crossings;
+
+    private final RingBuilder linked = new RingBuilder();
 
     // Sides that lie on a line with the metal to their left; a strip's right end then is a roof edge, not a rib.
     private final List<LineSide> lineSides = new ArrayList<>(2);
@@ -62,6 +64,20 @@ public final class StripCutter {
         this.lines = lines;
         this.lineTag = lineTag;
         this.hair = tolerance.hair();
+        // Room for a convex shape, whose sides cross each line twice; others make it grow.
+        int twice = 2 * lines.length + 2;
+        across = new double[3 * twice];
+        up = new double[3 * twice];
+        tag = new int[3 * twice];
+        runStart = new int[twice + 2];
+        runStrip = new int[twice + 2];
+        runEndsAt = new int[twice + 2];
+        taken = new boolean[twice + 2];
+        crossingLine = new int[twice];
+        crossingUp = new double[twice];
+        crossingSlope = new double[twice];
+        rightward = new boolean[twice];
+        runStartingAt = new int[twice];
     }
 
     /**
@@ -305,7 +321,7 @@ public final class StripCutter {
     }
 
     private Ring link(int firstRun) {
-        RingBuilder ring = new RingBuilder();
+        RingBuilder ring = linked.empty();
         int run = firstRun;
         do {
             taken[run] = true;

@@ -18,14 +18,16 @@ final class Ends {
     private final double[] ends;
 
     private final double[] widths;
+    private final double hair;
 
-    private Ends(int pieces) {
+    private Ends(int pieces, double hair) {
+        this.hair = hair;
         this.ends = new double[2 * KINDS * pieces];
         this.widths = new double[pieces];
     }
 
     static Ends of(List<PlaneStrips.Blank> blanks, double cover, Tolerance tolerance) {
-        Ends all = new Ends(blanks.size());
+        Ends all = new Ends(blanks.size(), tolerance.hair());
         for (int i = 0; i < blanks.size(); i++) {
             PlaneStrips.Blank blank = blanks.get(i);
             all.widths[i] = blank.width();
@@ -74,14 +76,16 @@ final class Ends {
 
     /**
      * Whether a piece may end at both of these somewhere between {@code first} and {@code last} metres of growth. It
-     * can't where another end stays beyond one of them all the way.
+     * can't where another end stays beyond one of them all the way; of two ends that run together the first counts.
      */
     boolean mayEnd(int piece, int high, int low, Ends growth, double first, double last) {
         int lows = 2 * KINDS * piece;
         int highs = lows + KINDS;
         for (int kind = 0; kind < KINDS; kind++) {
             if (below(lows + kind, lows + low, growth, first, last)
-                    || below(highs + high, highs + kind, growth, first, last)) {
+                    || below(highs + high, highs + kind, growth, first, last)
+                    || (kind < low && together(lows + kind, lows + low, growth))
+                    || (kind < high && together(highs + kind, highs + high, growth))) {
                 return false;
             }
         }
@@ -95,9 +99,13 @@ final class Ends {
                 && ends[one] + last * growth.ends[one] < ends[other] + last * growth.ends[other];
     }
 
+    private boolean together(int one, int other, Ends growth) {
+        return Math.abs(ends[one] - ends[other]) <= hair && Math.abs(growth.ends[one] - growth.ends[other]) <= hair;
+    }
+
     /** How much everything grows for each metre, when {@code later} is {@code metres} further on. */
     Ends growth(Ends later, double metres) {
-        Ends growth = new Ends(pieces());
+        Ends growth = new Ends(pieces(), hair);
         for (int i = 0; i < ends.length; i++) {
             growth.ends[i] = Double.isFinite(ends[i]) ? (later.ends[i] - ends[i]) / metres : 0;
         }
@@ -109,7 +117,7 @@ final class Ends {
 
     /** As many pieces, nothing noted. */
     Ends blank() {
-        return new Ends(pieces());
+        return new Ends(pieces(), hair);
     }
 
     /** Makes this what {@code from} becomes when it has grown for {@code metres}. */

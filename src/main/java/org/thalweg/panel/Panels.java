@@ -198,11 +198,10 @@ public final class Panels {
     }
 
     private void check(Panel panel, Plane plane) {
-        Place place = new Place(Place.Kind.PANEL, panel.mark(), plane.at());
         if (panel.width().metres() < spec.narrowestRip().metres() - tolerance.hair()) {
             findings.add(Finding.of(
                     FindingCode.SLIVER,
-                    place,
+                    place(panel, plane),
                     "Panel {place} is only {actual} wide where {limit} is the narrowest rip. Start elsewhere, or make"
                             + " its neighbour wider.",
                     panel.width(),
@@ -212,18 +211,22 @@ public final class Panels {
         if (panel.blankLength().metres() < spec.shortest().metres() - tolerance.hair()) {
             findings.add(Finding.of(
                     FindingCode.PANEL_TOO_SHORT,
-                    place,
+                    place(panel, plane),
                     "Panel {place} is {actual} long where {limit} is the shortest that can be made. Cut it from a longer"
                             + " blank or from an off-cut.",
                     panel.blankLength(),
                     spec.shortest(),
                     Source.REQUEST));
         }
-        checkRips(panel, place);
+        checkRips(panel, plane);
+    }
+
+    private static Place place(Panel panel, Plane plane) {
+        return new Place(Place.Kind.PANEL, panel.mark(), plane.at());
     }
 
     /** A rip close to the rib has no metal left for its hem or turn-up. */
-    private void checkRips(Panel panel, Place place) {
+    private void checkRips(Panel panel, Plane plane) {
         Ring shown = panel.finished().outer();
         double cover = spec.cover().metres();
         for (int i = 0; i < shown.size(); i++) {
@@ -234,7 +237,7 @@ public final class Panels {
                 if (needed > there + tolerance.hair()) {
                     findings.add(Finding.of(
                             FindingCode.WIDER_THAN_BLANK,
-                            place,
+                            place(panel, plane),
                             "Panel {place} needs {actual} beyond its rip for a hem or turn-up and has {limit} before the"
                                     + " end of its cover. Start elsewhere, or bend that edge from a wider blank.",
                             Length.metres(needed),

@@ -187,10 +187,14 @@ final class StartSearch {
         }
         double hair = tolerance.hair();
         Ends at = a.blank();
-        for (double offset : offsets.toArray()) {
-            if (offset > from + hair && offset < to - hair) {
+        double[] candidates = offsets.toArray();
+        Arrays.sort(candidates);
+        double last = from;
+        for (double offset : candidates) {
+            if (offset > last + hair && offset < to - hair) {
                 at.set(a, grow, offset - from - third);
                 weigh(offset, at);
+                last = offset;
             }
         }
     }
