@@ -61,7 +61,7 @@ public class PostedReader implements MessageBodyReader<Posted<?>> {
     }
 
     /** Reads a request of type {@code of}. */
-    Posted<?> read(byte[] body, Class<?> of) {
+    public Posted<?> read(byte[] body, Class<?> of) {
         if (body.length > Limits.BODY_BYTES) {
             throw NoAnswer.tooLarge(OptionalLong.empty());
         }
