@@ -94,18 +94,24 @@ public record LayoutRequest(
             @NotNull
             WireLength cover,
 
-            @Schema(description = "Height of the rib. 0 m to 0.2 m in the request's length unit.") @Nullable
+            @Schema(
+                    description =
+                            "Height of the rib; kept with the answer, no figure of this version depends on it. 0 m to 0.2 m in the"
+                                    + " request's length unit. Default: not known.")
+            @Nullable
             WireLength seamHeight,
 
             @Schema(
                     description = "Width of the flat coil one panel is made from, ribs and all; gives the mass."
-                            + " 0.05 m to 3 m in the request's length unit.")
+                            + " 0.05 m to 3 m in the request's length unit. Default: the cover and 2 3/4 in for the two seams"
+                            + " (Copper Roofings, a manual, 1920s).")
             @Nullable
             WireLength girth,
 
             @Schema(
-                    description = "What the panel is made of, by its name in the published table of metals;"
-                            + " gives the mass. 1 to 40 characters.",
+                    description =
+                            "What the panel is made of, by its name in the published table of metals;"
+                                    + " gives the mass. 1 to 40 characters. Default: `galvanized-steel` (common practice, no source).",
                     examples = "galvanized-steel")
             @Size(min = 1, max = Limits.METAL_LENGTH)
             @Nullable
@@ -113,47 +119,57 @@ public record LayoutRequest(
 
             @Schema(
                     description = "Thickness of the metal; gives the mass. 0.0001 m to 0.005 m in the request's"
-                            + " length unit.")
+                            + " length unit. Default: 0.0276 in, No. 24 of the galvanized gauge table (common practice, no"
+                            + " source).")
             @Nullable
             WireLength thickness,
 
             @Schema(
-                    description = "Longest panel that can be made or carried; longer ones are lapped. 0.1 m to"
-                            + " 200 m in the request's length unit.")
+                    description =
+                            "Longest panel that can be made or carried; longer ones are lapped. 0.1 m to"
+                                    + " 200 m in the request's length unit. Default: 45 ft, or 13.7 m in metric units (SMACNA"
+                                    + " architectural sheet metal manual, 5th ed., as quoted: practical limit of a continuous pan).")
             @Nullable
             WireLength longest,
 
             @Schema(
                     description = "Shortest panel that can be made; shorter ones get a finding. 0 m to 10 m in"
-                            + " the request's length unit.")
+                            + " the request's length unit. Default: 6 in, or 150 mm in metric units (common practice, no"
+                            + " source).")
             @Nullable
             WireLength shortest,
 
             @Schema(
                     description = "Step that blank lengths are rounded up to. 0.0001 m to 1 m in the request's"
-                            + " length unit.")
+                            + " length unit. Default: 1/4 in, or 5 mm in metric units (common practice, no source).")
             @Nullable
             WireLength orderIncrement,
 
             @Schema(
-                    description = "Narrowest strip worth cutting; narrower ones get a finding. 0 m to 1 m in the"
-                            + " request's length unit.")
+                    description =
+                            "Narrowest strip worth cutting; narrower ones get a finding. 0 m to 1 m in the"
+                                    + " request's length unit. Default: 4 in, or 100 mm in metric units (common practice, no source).")
             @Nullable
             WireLength narrowestRip,
 
-            @Schema(ref = "Leads", description = "Which rib leads, so from which rake the first strip is laid.")
+            @Schema(
+                    ref = "Leads",
+                    description =
+                            "Which rib leads: from which side, seen looking up the slope, strips are laid. Default: left.")
             @Nullable
             Leads leads,
 
             @Schema(
                     description = "How far the upper piece of a panel lies over the lower one. 0 m to 2 m in the"
-                            + " request's length unit.")
+                            + " request's length unit. Default: 6 in, or 150 mm in metric units, at most a tenth of `longest`"
+                            + " (common practice, no source).")
             @Nullable
             WireLength endLap,
 
             @Schema(
                     description = "How far the laps of neighbouring panels are kept apart along the slope. 0 m"
-                            + " to 20 m in the request's length unit.")
+                            + " to 20 m in the request's length unit. Default: 24 in, or 600 mm in metric units, at most a quarter"
+                            + " of `longest` (common practice, no source).")
             @Nullable
             WireLength stagger,
 
@@ -180,8 +196,10 @@ public record LayoutRequest(
             StartBy by,
 
             @Schema(
-                    description = "How far the first strip starts outside the leading rake; only with `offset`."
-                            + " 0 m to 2 m in the request's length unit, less than the cover. Default: 0.")
+                    description =
+                            "How wide the first panel is, from the edge where laying starts to the first rib; 0 for a whole panel;"
+                                    + " only with `offset`."
+                                    + " 0 m to 2 m in the request's length unit, less than the cover. Default: 0.")
             @Nullable
             WireLength offset) {}
 
