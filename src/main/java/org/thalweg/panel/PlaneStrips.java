@@ -147,8 +147,26 @@ final class PlaneStrips {
                     && (i + 1 == shown.size() || shown.get(i + 1).strip() != strip);
             Region piece = shown.get(i).shape();
             Region of = alone ? metal.get(first).shape() : metalOf(piece, metal.subList(first, last), lines[strip]);
-            blanks.add(new Blank(strip, lines[strip], piece, of));
+            blanks.add(new Blank(strip, lines[strip], piece, holding(piece, of, lines[strip])));
         }
+    }
+
+    /**
+     * Metal that holds what shows of it. Set-backs of both signs larger than the sides they move can turn a corner of the
+     * plane inside out; hems made on that would then cut into the piece, so it gets hems of its own, or none.
+     */
+    private Region holding(Region piece, Region metal, double left) {
+        if (holds(metal, piece)) {
+            return metal;
+        }
+        Region own = alone(piece, left);
+        return holds(own, piece) ? own : piece;
+    }
+
+    private boolean holds(Region metal, Region piece) {
+        return metal.outer().leastUp() <= piece.outer().leastUp() + tolerance.hair()
+                && metal.outer().mostUp() >= piece.outer().mostUp() - tolerance.hair()
+                && metal.area() >= piece.area() - tolerance.metres() * tolerance.metres();
     }
 
     /** A straight side crosses a strip once, so a piece and its metal have their sides in common and no others have. */

@@ -11,11 +11,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.thalweg.finding.Refused;
@@ -56,6 +59,15 @@ class RealLayoutsTest {
             Length.ZERO,
             Length.metres(0.15),
             Length.metres(0.6));
+
+    private static final PanelSpec SHORT = new PanelSpec(
+            Length.metres(0.6),
+            Length.metres(2.5),
+            Length.ZERO,
+            Length.metres(0.005),
+            Length.ZERO,
+            Length.metres(0.1),
+            Length.metres(0.4));
 
     private static final Map<EdgeKind, EdgeTreatment> TREATED = treated();
 
@@ -201,6 +213,45 @@ class RealLayoutsTest {
         assertThat(tally.panels).isGreaterThan(3_000);
         assertThat(tally.unlikePlain).isEmpty();
         assertThat(tally.unlikeTreated).isEmpty();
+    }
+
+    /**
+     * Set-backs of either sign up to half a metre, hems, turn-ups and short blanks at random, on roofs with sides far shorter
+     * than that: whatever is left is covered, and every blank holds what shows of it.
+     */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24})
+    void harshTreatmentsLeaveNothingUncovered(long seed) {
+        Random random = new Random(seed);
+        Building.in(KEPT, "").forEach(building -> {
+            Map<EdgeKind, EdgeTreatment> harsh = new EnumMap<>(EdgeKind.class);
+            for (EdgeKind kind : EdgeKind.values()) {
+                harsh.put(kind, treatment(random.nextDouble() * 0.9 - 0.3, random.nextInt(4) * 0.03));
+            }
+            LayoutCase mild = asked(building.survey(), harsh, random.nextBoolean() ? Lead.LEFT : Lead.RIGHT);
+            Start start = random.nextBoolean() ? new Start.LeastWaste() : new Start.Centred();
+            Layout layout = Layouts.layOut(new LayoutCase(
+                    mild.survey(),
+                    random.nextInt(3) == 0 ? SHORT : SPEC,
+                    mild.sheet(),
+                    mild.byKind(),
+                    List.of(),
+                    new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
+                    List.of()));
+            for (PlanePanels plane : layout.panels().planes()) {
+                double left =
+                        plane.finished().stream().mapToDouble(Region::area).sum();
+                double shown = plane.panels().stream()
+                        .mapToDouble(p -> p.finished().area())
+                        .sum();
+                assertThat(shown).as(building.id()).isCloseTo(left, within(1e-9 * Math.max(left, 1)));
+                for (Panel panel : plane.panels()) {
+                    assertThat(panel.cut().area())
+                            .as(panel.mark())
+                            .isGreaterThanOrEqualTo(panel.finished().area() - 1e-5);
+                }
+            }
+        });
     }
 
     /** Every clean building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
