@@ -3,7 +3,6 @@ package org.thalweg.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -51,34 +50,14 @@ public final class Remainder {
     }
 
     private static LinearRing ring(Ring ring) {
-        Coordinate[] corners = new Coordinate[ring.size() + 1];
-        for (int i = 0; i < corners.length; i++) {
-            int corner = i == ring.size() ? 0 : i;
-            corners[i] = new Coordinate(ring.across(corner), ring.up(corner));
-        }
-        return FACTORY.createLinearRing(corners);
+        return FACTORY.createLinearRing(JtsRings.closed(ring));
     }
 
     private static Region region(Polygon polygon) {
         List<Ring> openings = new ArrayList<>();
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-            openings.add(ring(polygon.getInteriorRingN(i).getCoordinates(), false));
+            openings.add(JtsRings.ring(polygon.getInteriorRingN(i).getCoordinates(), false));
         }
-        return new Region(ring(polygon.getExteriorRing().getCoordinates(), true), openings);
-    }
-
-    private static Ring ring(Coordinate[] closed, boolean counterClockwise) {
-        int n = closed.length - 1;
-        boolean turn = org.locationtech.jts.algorithm.Orientation.isCCW(closed) != counterClockwise;
-        double[] across = new double[n];
-        double[] up = new double[n];
-        int[] tag = new int[n];
-        for (int i = 0; i < n; i++) {
-            Coordinate corner = turn ? closed[n - i] : closed[i];
-            across[i] = corner.x;
-            up[i] = corner.y;
-            tag[i] = Side.RIB;
-        }
-        return new Ring(across, up, tag);
+        return new Region(JtsRings.ring(polygon.getExteriorRing().getCoordinates(), true), openings);
     }
 }

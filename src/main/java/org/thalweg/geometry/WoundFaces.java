@@ -60,12 +60,7 @@ final class WoundFaces {
     }
 
     private static LineString line(Ring ring) {
-        Coordinate[] corners = new Coordinate[ring.size() + 1];
-        for (int i = 0; i < corners.length; i++) {
-            int corner = i == ring.size() ? 0 : i;
-            corners[i] = new Coordinate(ring.across(corner), ring.up(corner));
-        }
-        return FACTORY.createLineString(corners);
+        return FACTORY.createLineString(JtsRings.closed(ring));
     }
 
     private static int winding(Ring ring, Coordinate point) {
@@ -92,33 +87,28 @@ final class WoundFaces {
     }
 
     private static Ring ring(Coordinate[] closed, boolean counterClockwise, STRtree sides, Tolerance tolerance) {
-        int n = closed.length - 1;
-        double[] across = new double[n];
-        double[] up = new double[n];
-        for (int i = 0; i < n; i++) {
-            across[i] = closed[i].x;
-            up[i] = closed[i].y;
-        }
-        Ring bare = new Ring(across, up, new int[n]);
-        if (bare.signedArea() > 0 != counterClockwise) {
-            for (int i = 0; i < n; i++) {
-                across[i] = closed[n - i].x;
-                up[i] = closed[n - i].y;
-            }
-        }
+        Ring bare = JtsRings.ring(closed, counterClockwise);
+        int n = bare.size();
         int[] tags = new int[n];
         RingBuilder builder = new RingBuilder();
         for (int i = 0; i < n; i++) {
             int j = i + 1 == n ? 0 : i + 1;
-            tags[i] = nearestTag(across[i], up[i], across[j], up[j], sides, tolerance);
+            tags[i] = nearestTag(bare.across(i), bare.up(i), bare.across(j), bare.up(j), sides, tolerance);
         }
         // Where sides of the same tag meet in line, the corner was only made by noding.
         for (int i = 0; i < n; i++) {
             int before = i == 0 ? n - 1 : i - 1;
             int j = i + 1 == n ? 0 : i + 1;
             if (tags[i] != tags[before]
-                    || offLine(across[before], up[before], across[j], up[j], across[i], up[i]) > tolerance.hair()) {
-                builder.add(across[i], up[i], tags[i]);
+                    || offLine(
+                                    bare.across(before),
+                                    bare.up(before),
+                                    bare.across(j),
+                                    bare.up(j),
+                                    bare.across(i),
+                                    bare.up(i))
+                            > tolerance.hair()) {
+                builder.add(bare.across(i), bare.up(i), tags[i]);
             }
         }
         return builder.closed();
