@@ -89,16 +89,12 @@ final class LayoutWriter {
     }
 
     private LaidPlane laid(PlanePanels plane, Layout layout) {
-        double finished = 0;
-        for (var region : plane.finished()) {
-            finished += region.area();
-        }
         return new LaidPlane(
                 layout.roof().planes().get(plane.plane()).id(),
                 plane.lead(),
                 RoofWriter.marked(plane.start(), units),
                 plane.panels().size(),
-                units.area().round(new Area(finished)));
+                units.area().round(plane.finishedArea()));
     }
 
     private List<BlankLine> order(PanelTakeoff takeoff, LayoutCase asked) {

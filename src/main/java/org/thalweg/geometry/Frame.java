@@ -24,9 +24,4 @@ public record Frame(Point3 origin, Vector3 across, Vector3 up, Vector3 outward) 
     public Point3 inWorld(Point2 point) {
         return origin.plus(across.times(point.across())).plus(up.times(point.up()));
     }
-
-    /** The same plane with another origin. */
-    public Frame from(Point3 newOrigin) {
-        return new Frame(newOrigin, across, up, outward);
-    }
 }

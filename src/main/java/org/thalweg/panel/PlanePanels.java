@@ -3,6 +3,7 @@ package org.thalweg.panel;
 import java.util.List;
 import org.thalweg.geometry.Frame;
 import org.thalweg.geometry.Region;
+import org.thalweg.units.Area;
 import org.thalweg.units.Length;
 
 /**
@@ -20,5 +21,10 @@ public record PlanePanels(int plane, Frame frame, Lead lead, Length start, List<
     public PlanePanels {
         finished = List.copyOf(finished);
         panels = List.copyOf(panels);
+    }
+
+    /** What the panels show. */
+    public Area finishedArea() {
+        return new Area(finished.stream().mapToDouble(Region::area).sum());
     }
 }

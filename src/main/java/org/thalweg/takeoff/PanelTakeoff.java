@@ -3,7 +3,6 @@ package org.thalweg.takeoff;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.thalweg.geometry.Region;
 import org.thalweg.panel.Panel;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.panel.PanelSpec;
@@ -44,7 +43,7 @@ public record PanelTakeoff(
         double finished = 0;
         for (PlanePanels plane : layout.planes()) {
             panels.addAll(plane.panels());
-            finished += plane.finished().stream().mapToDouble(Region::area).sum();
+            finished += plane.finishedArea().squareMetres();
         }
         double roofArea = roof.planes().stream()
                 .map(Plane::area)

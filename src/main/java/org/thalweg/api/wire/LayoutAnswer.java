@@ -3,6 +3,7 @@ package org.thalweg.api.wire;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.api.problem.Figure;
@@ -158,7 +159,7 @@ public record LayoutAnswer(
             double cover,
 
             @Schema(ref = "PositiveLength", description = "Height of the rib, when it was given.")
-            java.util.Optional<Double> seamHeight,
+            Optional<Double> seamHeight,
 
             @Schema(ref = "PositiveLength", description = "Width of the flat sheet one panel is formed from.")
             double girth,
@@ -214,7 +215,7 @@ public record LayoutAnswer(
             LayoutRequest.StartBy by,
 
             @Schema(ref = "PositiveLength", description = "Width of the first panel; 0 for a whole one.")
-            java.util.Optional<Double> offset) {}
+            Optional<Double> offset) {}
 
     /**
      * How a panel ends.
