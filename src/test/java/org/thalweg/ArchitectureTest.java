@@ -61,6 +61,10 @@ class ArchitectureTest {
             room("reference").uses("units", "finding").imports("org.apache.commons.csv.."),
             room("roof").uses("units", "geometry", "finding", "reference"),
             room("panel").uses(ROOF_AND_BELOW),
+            room("valley").uses(ROOF_AND_BELOW),
+            room("fastening").uses(ROOF_AND_BELOW),
+            room("drainage").uses(ROOF_AND_BELOW),
+            room("movement").uses("units", "finding", "reference"),
             room("takeoff").uses(ALL_ABOVE),
             room("packet").uses(ALL_ABOVE),
             room("api").uses(ALL_ABOVE).imports(WEB));

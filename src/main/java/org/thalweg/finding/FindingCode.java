@@ -27,7 +27,29 @@ public enum FindingCode {
     /** The set-backs leave nothing of the plane. */
     NOTHING_LEFT(Severity.WARNING),
     /** Hems or turn-ups make a piece wider than its blank. */
-    WIDER_THAN_BLANK(Severity.WARNING);
+    WIDER_THAN_BLANK(Severity.WARNING),
+    /** A valley is flatter than the panel system allows a roof to be. */
+    VALLEY_TOO_FLAT(Severity.STOP),
+    /** The pan reaches less far under the panels than it must. */
+    COVER_TOO_SMALL(Severity.STOP),
+    /** Less of the pan lies open at the top of the valley than a published rule asks for. */
+    EXPOSURE_TOO_SMALL(Severity.WARNING),
+    /** Pan pieces lap each other by less than a published rule asks for. */
+    PAN_LAP_TOO_SMALL(Severity.WARNING),
+    /** The trimmed end of a pan piece makes it longer than a piece can be. */
+    PAN_PIECE_TOO_LONG(Severity.WARNING),
+    /** A pan piece is shorter than the shortest that can be made. */
+    PAN_PIECE_TOO_SHORT(Severity.WARNING),
+    /** Water in a valley spreads under the panels. */
+    WATER_UNDER_PANEL(Severity.STOP),
+    /** Water of one side of a valley goes over the rib to the other. */
+    WATER_OVER_RIB(Severity.STOP),
+    /** The two sides of a valley bring unequal water and the rib is lower than a published rule asks for. */
+    RIB_TOO_LOW(Severity.WARNING),
+    /** Panels grow by more than fixed screws let them. */
+    FIXED_PANEL_MOVES(Severity.WARNING),
+    /** The closure of a hip would stand beyond the end of the panels. */
+    CLOSURE_OFF_PANEL(Severity.WARNING);
 
     private final Severity severity;
 

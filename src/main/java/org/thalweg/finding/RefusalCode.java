@@ -22,6 +22,10 @@ public enum RefusalCode {
     NO_SUCH_EDGE,
     /** A named plane is no plane of the roof. */
     NO_SUCH_PLANE,
+    /** Two planes meet in no valley: their eaves run in line, or one of them is level. */
+    NO_VALLEY,
+    /** The edge that is named is no valley. */
+    NOT_A_VALLEY,
     /** A plane that has a fall line of its own was given another. */
     FALL_NOT_FREE,
     /** Corners of planes lie on sides of other planes more often than is read. */
