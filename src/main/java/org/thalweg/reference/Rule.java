@@ -39,7 +39,7 @@ public record Rule(
         }
         double figure = Double.parseDouble(value);
         return switch (unit) {
-            case "in per 12" -> Optional.of(new Pitch(figure, 12));
+            case "in per 12", "in per ft" -> Optional.of(new Pitch(figure, 12));
             case "deg" -> Optional.of(Angle.degrees(figure));
             case "in" -> Optional.of(Length.inches(figure));
             case "ft" -> Optional.of(Length.feet(figure));

@@ -1,17 +1,44 @@
 package org.thalweg.reference;
 
 import java.util.List;
+import org.thalweg.units.Length;
+import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
 
-/** Published rules. They are what a layout is held against until the caller gives figures of the system at hand. */
+/**
+ * Published rules. They are what a layout is held against until the caller gives figures of the system at hand.
+ *
+ * <p>The rules for valleys were written for open valleys of copper and of sheet metal under other roofings. Nothing of
+ * their kind was found in print for standing-seam panels over a pan, and so they are the nearest printed thing.
+ */
 public final class Rules {
 
     /** The topic of the least slopes. */
     public static final String LEAST_SLOPE = "min slope";
 
+    private static final String VALLEY = "valley";
+    private static final String CLEAT = "cleat";
+    private static final String FLASHING = "flashing";
+
     private static final List<Rule> ALL = PublishedTable.read("rules.csv", Rule::of);
 
     private static final Sourced<Pitch> LEAST_SLOPE_STANDING_SEAM = pitch(LEAST_SLOPE, "standing-seam metal panels");
+    private static final Sourced<Pitch> VALLEY_LEAST_SLOPE =
+            pitch(VALLEY, "details valid for valley slopes of at least");
+    private static final Sourced<Length> VALLEY_LEAST_LAP = length(VALLEY, "lap in direction of flow");
+    private static final Sourced<Length> VALLEY_USUAL_LAP = length(VALLEY, "lap of adjacent copper sheets");
+    private static final Sourced<Length> VALLEY_LEAST_COVER =
+            length(VALLEY, "flashing extends under roof covering each side");
+    private static final Sourced<Length> VALLEY_LEAST_EXPOSURE = length(VALLEY, "exposed width at top, minimum");
+    private static final Sourced<Double> VALLEY_WIDENING = ratio(VALLEY, "widening downwards");
+    private static final Sourced<Length> VALLEY_LEAST_CRIMP =
+            length(VALLEY, "crimp or tee where drained areas are unequal, minimum height");
+    private static final Sourced<Length> VALLEY_LEAST_BAFFLE = length(VALLEY, "baffle height, unequal flow");
+    private static final Sourced<Length> VALLEY_CLEAT_SPACING = length(VALLEY, "cleats on the fold, maximum spacing");
+    private static final Sourced<Length> COPPER_CLEAT_LEAST_WIDTH =
+            length(CLEAT, "copper cleat width, minimum; two fasteners");
+    private static final Sourced<Length> SIDE_WALL_LEAST_HEIGHT =
+            length(FLASHING, "sidewall base flashing height and width");
 
     private Rules() {}
 
@@ -30,15 +57,91 @@ public final class Rules {
         return LEAST_SLOPE_STANDING_SEAM;
     }
 
+    /** The flattest valley the standard details hold for: 4 1/2 in to the foot. Flatter ones are soldered or sealed. */
+    public static Sourced<Pitch> valleyLeastSlopeOfDetails() {
+        return VALLEY_LEAST_SLOPE;
+    }
+
+    /** The least by which one piece of a valley laps the piece below it, along the valley: 6 in. */
+    public static Sourced<Length> valleyLeastLap() {
+        return VALLEY_LEAST_LAP;
+    }
+
+    /**
+     * By how much the pieces of a valley lap unless a caller says otherwise, along the valley: the 8 in that are the least
+     * for the sheets of a copper valley.
+     */
+    public static Sourced<Length> valleyUsualLap() {
+        return VALLEY_USUAL_LAP;
+    }
+
+    /** The least by which a valley reaches under the roofing, on each side, square to the valley: 6 in. */
+    public static Sourced<Length> valleyLeastCover() {
+        return VALLEY_LEAST_COVER;
+    }
+
+    /** The least width of a valley that lies open at its top, both sides together: 4 in. */
+    public static Sourced<Length> valleyLeastExposure() {
+        return VALLEY_LEAST_EXPOSURE;
+    }
+
+    /**
+     * By how much the open width of a valley, both sides together, grows for each length down the valley: 1/8 in to the
+     * foot, or 1 in 96.
+     */
+    public static Sourced<Double> valleyWideningDownwards() {
+        return VALLEY_WIDENING;
+    }
+
+    /** The least height of the crimp or tee of a valley whose sides drain unequal areas, by the older manual: 1 in. */
+    public static Sourced<Length> valleyCrimpLeastUnequal() {
+        return VALLEY_LEAST_CRIMP;
+    }
+
+    /** The larger of the two heights printed for a rib between unequal flows: the handbook's baffle, 1 1/2 in. */
+    public static Sourced<Length> valleyRibLeastUnequal() {
+        return VALLEY_LEAST_BAFFLE;
+    }
+
+    /** How far apart the cleats on the folded edge of a valley may stand: 12 in. */
+    public static Sourced<Length> valleyCleatSpacing() {
+        return VALLEY_CLEAT_SPACING;
+    }
+
+    /** The least width of a copper cleat, which then holds two fasteners: 2 in. */
+    public static Sourced<Length> copperCleatLeastWidth() {
+        return COPPER_CLEAT_LEAST_WIDTH;
+    }
+
+    /** The least by which a flashing goes up a side wall, and out under the roofing: 4 in. */
+    public static Sourced<Length> sideWallLeastHeight() {
+        return SIDE_WALL_LEAST_HEIGHT;
+    }
+
     private static Sourced<Pitch> pitch(String topic, String name) {
+        return figure(topic, name, Pitch.class);
+    }
+
+    private static Sourced<Length> length(String topic, String name) {
+        return figure(topic, name, Length.class);
+    }
+
+    /** So much to so much, as a slope is printed, of something that is none. */
+    private static Sourced<Double> ratio(String topic, String name) {
+        Sourced<Pitch> printed = pitch(topic, name);
+        return new Sourced<>(printed.value().tan(), printed.source(), printed.confidence());
+    }
+
+    private static <T extends Measure> Sourced<T> figure(String topic, String name, Class<T> kind) {
         Rule rule = about(topic).stream()
                 .filter(each -> each.rule().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("rules.csv has no rule " + name + " about " + topic));
-        Pitch pitch = rule.measure()
-                .filter(Pitch.class::isInstance)
-                .map(Pitch.class::cast)
-                .orElseThrow(() -> new IllegalStateException(name + " is no slope: " + rule.value()));
-        return Sourced.of(pitch, rule.source(), rule.confidence());
+        T measure = rule.measure()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .orElseThrow(() -> new IllegalStateException(
+                        name + " is no " + kind.getSimpleName() + ": " + rule.value() + " " + rule.unit()));
+        return Sourced.of(measure, rule.source(), rule.confidence());
     }
 }

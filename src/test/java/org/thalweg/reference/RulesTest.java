@@ -1,15 +1,19 @@
 package org.thalweg.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 import org.thalweg.units.Measure;
@@ -46,6 +50,55 @@ class RulesTest {
         assertThat(rule.source()).startsWith(source);
     }
 
+    /** Inches, typed in from the specification, manuals, handbook and code named in the last column. */
+    @ParameterizedTest(name = "{0}: {1} in")
+    @MethodSource
+    void lengthsOfValleysAreThosePrinted(String name, Sourced<Length> rule, double inches, String source) {
+        assertThat(rule.value()).as(name).isEqualTo(Length.inches(inches));
+        assertThat(rule.source().text()).startsWith(source);
+        assertThat(rule.recalled()).isFalse();
+    }
+
+    static Stream<Arguments> lengthsOfValleysAreThosePrinted() {
+        String specification = "UFGS (unified facilities guide spec) Section 07600";
+        String handbook = "Copper Development Association, Copper in Architecture Design Handbook (web edition) ";
+        return Stream.of(
+                arguments("lap in direction of flow", Rules.valleyLeastLap(), 6, specification),
+                arguments("lap of adjacent sheets", Rules.valleyUsualLap(), 8, handbook + "9.5"),
+                arguments("under the covering each side", Rules.valleyLeastCover(), 6, specification),
+                arguments("open at the top", Rules.valleyLeastExposure(), 4, specification),
+                arguments("crimp or tee", Rules.valleyCrimpLeastUnequal(), 1, "Copper Flashings, a manual (1920s"),
+                arguments("baffle", Rules.valleyRibLeastUnequal(), 1.5, handbook + "9.5B"),
+                arguments("cleats on the fold", Rules.valleyCleatSpacing(), 12, specification),
+                arguments("width of a cleat", Rules.copperCleatLeastWidth(), 2, handbook + "7.1A"),
+                arguments("up a side wall", Rules.sideWallLeastHeight(), 4, "IRC R905.2.8.3"));
+    }
+
+    /** Copper in Architecture Design Handbook 9.5: 4 1/2 in per ft. */
+    @Test
+    void standardDetailsHoldForValleysOfFourAndAHalfToTheFoot() {
+        Sourced<Pitch> least = Rules.valleyLeastSlopeOfDetails();
+        assertThat(least.value()).isEqualTo(new Pitch(4.5, 12));
+        assertThat(least.source().text())
+                .startsWith("Copper Development Association")
+                .endsWith("9.5");
+    }
+
+    /** Copper Flashings prints it both ways: 1/8 in to the foot, 1 in to 8 ft. */
+    @Test
+    void aValleyWidensDownwardsByAnInchInEightFeet() {
+        Sourced<Double> widening = Rules.valleyWideningDownwards();
+        assertThat(widening.value()).isEqualTo(1.0 / 96);
+        assertThat(widening.source().text()).startsWith("Copper Flashings, a manual (1920s");
+    }
+
+    /** Two heights are printed for a rib between unequal flows; the larger satisfies both. */
+    @Test
+    void theRibBetweenUnequalFlowsIsTheHigherOfTheTwoPrinted() {
+        assertThat(Rules.valleyRibLeastUnequal().value())
+                .isGreaterThan(Rules.valleyCrimpLeastUnequal().value());
+    }
+
     @Test
     void leastSlopesStandInTheOrderOfTheFile() {
         List<Rule> slopes = Rules.about(Rules.LEAST_SLOPE);
@@ -63,6 +116,9 @@ class RulesTest {
                 .contains(Length.metres(10));
         assertThat(measure("valley", "metal tile valley lap")).contains(Length.millimetres(200));
         assertThat(measure("valley", "lap in direction of flow")).contains(Length.inches(6));
+        assertThat(measure("valley", "details valid for valley slopes of at least"))
+                .as("inches to the foot")
+                .contains(new Pitch(4.5, 12));
     }
 
     @Test
@@ -84,13 +140,14 @@ class RulesTest {
     @Test
     void topicsAreThoseInUse() {
         Set<String> topics = Rules.all().stream().map(Rule::topic).collect(Collectors.toCollection(LinkedHashSet::new));
-        assertThat(topics).containsExactly("min slope", "valley", "clip", "panel length", "flashing", "underlayment");
+        assertThat(topics)
+                .containsExactly("min slope", "valley", "cleat", "clip", "panel length", "flashing", "underlayment");
         assertThat(Rules.about("gutter")).isEmpty();
     }
 
     @Test
     void everyRuleSaysWhereItStandsAndHowSureWeAre() {
-        assertThat(Rules.all()).hasSize(62).allSatisfy(rule -> {
+        assertThat(Rules.all()).hasSize(66).allSatisfy(rule -> {
             assertThat(rule.source()).isNotBlank().doesNotStartWith("same");
             assertThat(rule.confidence()).matches("found|memory-high|memory-medium");
         });
