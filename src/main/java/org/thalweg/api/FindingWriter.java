@@ -1,7 +1,9 @@
 package org.thalweg.api;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Figure;
@@ -28,14 +30,21 @@ final class FindingWriter {
         Optional<Figure> actual = FigureWriter.write(finding.actual(), units);
         Optional<Figure> limit = FigureWriter.write(finding.limit(), units);
         Place place = finding.place();
-        String message = FigureWriter.fill(finding.message(), actual, limit).replace("{place}", Echo.of(place.id()));
+        String message = FigureWriter.fill(finding.message(), actual, limit);
+        Map<String, Figure> needed = new LinkedHashMap<>();
+        for (Finding.Needed each : finding.needed()) {
+            Figure figure = FigureWriter.write(each.figure(), units);
+            needed.put(each.name(), figure);
+            message = message.replace("{" + each.name() + "}", figure.text());
+        }
         return new FindingAnswer(
                 finding.code().name(),
                 finding.severity(),
                 new PlaceAnswer(place.kind(), place.id(), place.at().pointer()),
-                message,
+                message.replace("{place}", Echo.of(place.id())),
                 actual,
                 limit,
-                finding.source().text());
+                finding.source().text(),
+                needed.isEmpty() ? Optional.empty() : Optional.of(needed));
     }
 }

@@ -50,6 +50,7 @@ public final class Limits {
     public static final int EDGES = 10 * CORNERS;
     public static final int FINDINGS = 10 * CORNERS;
     public static final int CAUTIONS = 20;
+    public static final int NEEDED = 10;
     public static final int DEFAULTS = 100;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
     public static final int TOTALS = 20;

@@ -1,5 +1,7 @@
 package org.thalweg.finding;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.thalweg.units.Measure;
 
@@ -8,11 +10,12 @@ import org.thalweg.units.Measure;
  *
  * @param code    what was noticed
  * @param place   where
- * @param message one or two sentences for people, with what to do. {@code {place}}, {@code {actual}} and
- *                {@code {limit}} stand where those go; the writer puts them in the caller's unit
+ * @param message one or two sentences for people, with what to do. {@code {place}}, {@code {actual}}, {@code {limit}} and
+ *                the names of what is needed, in braces, stand where those go; the writer puts them in the caller's unit
  * @param actual  the figure found, if there is one
  * @param limit   the figure it was held against, if there is one
  * @param source  where the limit comes from
+ * @param needed  what would do instead, as a coil wide enough; often nothing
  */
 public record Finding(
         FindingCode code,
@@ -20,15 +23,35 @@ public record Finding(
         String message,
         Optional<Measure> actual,
         Optional<Measure> limit,
-        Source source) {
+        Source source,
+        List<Needed> needed) {
+
+    /**
+     * A figure that would do.
+     *
+     * @param name   what of, as the contract names it: {@code coilWidth}
+     * @param figure how much
+     */
+    public record Needed(String name, Measure figure) {}
+
+    public Finding {
+        needed = List.copyOf(needed);
+    }
 
     public static Finding of(FindingCode code, Place place, String message, Source source) {
-        return new Finding(code, place, message, Optional.empty(), Optional.empty(), source);
+        return new Finding(code, place, message, Optional.empty(), Optional.empty(), source, List.of());
     }
 
     public static Finding of(
             FindingCode code, Place place, String message, Measure actual, Measure limit, Source source) {
-        return new Finding(code, place, message, Optional.of(actual), Optional.of(limit), source);
+        return new Finding(code, place, message, Optional.of(actual), Optional.of(limit), source, List.of());
+    }
+
+    /** The same with one more figure that would do. */
+    public Finding needs(String name, Measure figure) {
+        List<Needed> more = new ArrayList<>(needed);
+        more.add(new Needed(name, figure));
+        return new Finding(code, place, message, actual, limit, source, more);
     }
 
     public Severity severity() {

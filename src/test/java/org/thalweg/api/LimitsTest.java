@@ -35,6 +35,7 @@ class LimitsTest {
                 "EDGES",
                 "FINDINGS",
                 "CAUTIONS",
+                "NEEDED",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
                 "TOTALS");

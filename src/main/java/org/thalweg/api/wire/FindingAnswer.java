@@ -1,5 +1,6 @@
 package org.thalweg.api.wire;
 
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
@@ -17,6 +18,7 @@ import org.thalweg.finding.Severity;
  * @param actual   the figure found
  * @param limit    the figure it was held against
  * @param source   where the limit comes from
+ * @param needed   what would do instead
  */
 @Schema(
         name = "Finding",
@@ -51,7 +53,14 @@ public record FindingAnswer(
                 description = "Where the limit comes from: a code or handbook, `the request`, `geometry`, or"
                         + " `common practice, no source`.",
                 maxLength = 200)
-        String source) {
+        String source,
+
+        @Schema(
+                description =
+                        "What would do instead, by the name of the request's member or of what it is measured on, as"
+                                + " `coilWidth`; when there is such a figure.",
+                maxProperties = Limits.NEEDED)
+        Optional<Map<String, Figure>> needed) {
 
     /**
      * Where.
