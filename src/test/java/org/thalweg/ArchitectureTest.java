@@ -62,7 +62,7 @@ class ArchitectureTest {
             room("roof").uses("units", "geometry", "finding", "reference"),
             room("panel").uses(ROOF_AND_BELOW),
             room("valley").uses(ROOF_AND_BELOW),
-            room("fastening").uses(ROOF_AND_BELOW),
+            room("fastening").uses("units", "geometry", "finding", "reference", "roof", "panel", "valley"),
             room("drainage").uses(ROOF_AND_BELOW),
             room("movement").uses("units", "finding", "reference"),
             room("takeoff").uses(ALL_ABOVE),

@@ -24,6 +24,8 @@ public enum RefusalCode {
     NO_SUCH_PLANE,
     /** Two planes meet in no valley: their eaves run in line, or one of them is level. */
     NO_VALLEY,
+    /** A run along an eave does not tell how long the valley is. */
+    NO_RUN,
     /** The edge that is named is no valley. */
     NOT_A_VALLEY,
     /** A plane that has a fall line of its own was given another. */

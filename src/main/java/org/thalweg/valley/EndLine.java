@@ -1,0 +1,61 @@
+package org.thalweg.valley;
+
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.valley.SlopedEdge.End;
+
+/**
+ * The line a side of the pan ends on: s = t · cot ω from the end of the valley inward, where ω is the angle between the low
+ * and what the plane ends on there. [geometry]
+ *
+ * <pre>
+ *           low                 At the foot of a valley between two eaves ω = 180° − φ, so the flats reach
+ *      \     |     /            further down than their low, like a swallow's tail; at a ridge ω = φ and
+ *       \    |    /             they come to a point. Where another valley follows on the same plane both
+ *     ___\   ^   /___           pans end on the line half-way between them, lapped.
+ *    eave 1 / \ eave 2
+ * </pre>
+ *
+ * @param perOut how much further inward along the low the line lies for each length outward; cot ω
+ * @param past   how far past its own corner the pan runs, along the low; 0 or more
+ * @param turnUp whether what runs past is turned up at a wall
+ */
+record EndLine(double perOut, double past, boolean turnUp) {
+
+    /** A plane whose next edge runs on within a degree of straight, or turns back, leaves the pan nothing to end on. */
+    private static final double STRAIGHT = Math.toRadians(179);
+
+    /** Square across, for an end that is a lap and not an end of the valley. */
+    static EndLine square(double past) {
+        return new EndLine(0, past, false);
+    }
+
+    static EndLine of(End end, PanSpec spec) {
+        double corner = end.corner().radians();
+        if (end.kind() == EdgeKind.VALLEY) {
+            return slanted(corner / 2, spec.lap().metres(), false);
+        }
+        if (corner > STRAIGHT) {
+            return square(spec.lap().metres());
+        }
+        return switch (end.kind()) {
+            case EAVE, ANGLED_EAVE -> slanted(corner, spec.pastEave().metres(), false);
+            case SIDE_WALL, HEAD_WALL -> slanted(corner, spec.wallTurnUp().metres(), true);
+            default -> slanted(corner, 0, false);
+        };
+    }
+
+    /** {@code past} is measured square to the line. */
+    private static EndLine slanted(double angle, double past, boolean turnUp) {
+        return new EndLine(1 / Math.tan(angle), past / Math.sin(angle), turnUp);
+    }
+
+    /** Where the metal ends, inward from the end of the valley; below 0 past it. */
+    double metal(double t) {
+        return t * perOut - past;
+    }
+
+    /** Where the roof's own line lies, which lines on the pan are measured to. */
+    double line(double t) {
+        return t * perOut;
+    }
+}

@@ -1,0 +1,289 @@
+package org.thalweg.valley;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.geometry.Point2;
+import org.thalweg.geometry.Tolerance;
+import org.thalweg.units.Angle;
+import org.thalweg.valley.OffsetLine.Ends;
+import org.thalweg.valley.PanBlank.Fold;
+import org.thalweg.valley.PanBlank.FoldKind;
+import org.thalweg.valley.PanBlank.Slit;
+
+/**
+ * The whole pan, lying flat, from which pieces are cut.
+ *
+ * <pre>
+ *          ___              Half a blank: the leg of the rib from the middle to g, the flat to g + T, the return beyond.
+ *         |   |\            The flat is what the lines it ends on at foot and head leave of a long strip; the return
+ *         |   | \__         stands along whatever remains of its outer edge.
+ *         |   |  | |
+ *         |   |  | |
+ *       slit  | /‾‾
+ *         |___|/            The rib runs on past the flat and is slit there.
+ * </pre>
+ */
+final class PanShape {
+
+    private static final Angle DOUBLED_BACK = Angle.degrees(180);
+
+    private final double leg;
+    private final double flat;
+    private final double edgeReturn;
+    private final double length;
+    private final Ends left;
+    private final Ends right;
+    private final double ribFrom;
+    private final double ribTo;
+    private final boolean slitBelow;
+    private final boolean slitAbove;
+    private final Angle atLow;
+    private final double hair;
+
+    PanShape(SlopedEdge valley, PanSpec spec, Tolerance tolerance) {
+        leg = spec.ribLeg().metres();
+        flat = spec.flat().metres();
+        edgeReturn = spec.edgeReturn().metres();
+        length = valley.length().metres();
+        left = Ends.of(valley.left(), spec);
+        right = Ends.of(valley.right(), spec);
+        boolean meetsBelow = valley.meetsValleyBelow();
+        boolean meetsAbove = valley.meetsValleyAbove();
+        double pastFoot = (meetsBelow ? spec.ribPastValley() : spec.ribPastEave()).metres();
+        double pastHead = (meetsAbove ? spec.ribPastValley() : spec.ribPastTop()).metres();
+        ribFrom = -Math.max(
+                pastFoot, Math.max(left.bottom().past(), right.bottom().past()));
+        ribTo = length
+                + Math.max(pastHead, Math.max(left.top().past(), right.top().past()));
+        slitBelow = !meetsBelow;
+        slitAbove = !meetsAbove;
+        atLow = new Angle((Math.PI + valley.edge().bend().radians()) / 2);
+        hair = tolerance.hair();
+    }
+
+    Ends left() {
+        return left;
+    }
+
+    Ends right() {
+        return right;
+    }
+
+    /** The lowest point of all, up the low from the foot; 0 or less. Metres. */
+    double lowest() {
+        return Math.min(
+                ribFrom, Math.min(left.bottom().metal(flat), right.bottom().metal(flat)));
+    }
+
+    /** The highest point of all. Metres. */
+    double highest() {
+        return Math.max(
+                ribTo, length - Math.min(left.top().metal(flat), right.top().metal(flat)));
+    }
+
+    /** What lies between two places along the low, as a blank of its own. Metres up from the foot. */
+    PanBlank between(double from, double to) {
+        List<Point2> onRight = half(right, from, to);
+        List<Point2> onLeft = half(left, from, to);
+        List<Fold> folds = new ArrayList<>(7);
+        folds(onLeft, left, true, from, to, folds);
+        double lower = Math.max(from, ribFrom);
+        double upper = Math.min(to, ribTo);
+        folds.add(new Fold(FoldKind.CROWN, point(0, lower, from), point(0, upper, from), DOUBLED_BACK, false));
+        folds(onRight, right, false, from, to, folds);
+        return new PanBlank(outline(onLeft, onRight, lower, upper, from), folds, slits(from, to));
+    }
+
+    /**
+     * The corners of one side's flat and return, from the low's lower end round its outside to the low's upper end; across
+     * from the low, along from the foot.
+     */
+    private List<Point2> half(Ends ends, double from, double to) {
+        List<Point2> strip =
+                List.of(new Point2(0, from), new Point2(flat, from), new Point2(flat, to), new Point2(0, to));
+        List<Point2> trimmed = above(strip, ends.bottom(), 0, 1);
+        trimmed = above(trimmed, ends.top(), length, -1);
+        List<Point2> withReturn = new ArrayList<>(8);
+        for (int i = 0; i < trimmed.size(); i++) {
+            Point2 corner = trimmed.get(i);
+            boolean outer = corner.across() >= flat - hair;
+            if (outer && edgeReturn > 0) {
+                boolean lowerOne = i == 0 || trimmed.get(i - 1).across() < flat - hair;
+                Point2 beside = new Point2(flat + edgeReturn, corner.up());
+                withReturn.add(lowerOne ? corner : beside);
+                withReturn.add(lowerOne ? beside : corner);
+            } else {
+                withReturn.add(corner);
+            }
+        }
+        return withReturn;
+    }
+
+    /** Cuts a convex shape along the line an end of the pan lies on; {@code inward} is 1 at the foot and -1 at the head. */
+    private List<Point2> above(List<Point2> shape, EndLine line, double end, int inward) {
+        List<Point2> kept = new ArrayList<>(shape.size() + 1);
+        for (int i = 0; i < shape.size(); i++) {
+            Point2 a = shape.get(i);
+            Point2 b = shape.get((i + 1) % shape.size());
+            double offA = inward * (a.up() - end) - line.metal(a.across());
+            double offB = inward * (b.up() - end) - line.metal(b.across());
+            if (offA >= -hair) {
+                kept.add(a);
+            }
+            if ((offA < -hair && offB > hair) || (offA > hair && offB < -hair)) {
+                double at = offA / (offA - offB);
+                kept.add(new Point2(a.across() + at * (b.across() - a.across()), a.up() + at * (b.up() - a.up())));
+            }
+        }
+        return fromTheLow(kept);
+    }
+
+    /** Starts the corners of a shape where its low begins: the clipping may have cut off the first one. */
+    private static List<Point2> fromTheLow(List<Point2> shape) {
+        int first = 0;
+        for (int i = 1; i < shape.size(); i++) {
+            Point2 corner = shape.get(i);
+            Point2 best = shape.get(first);
+            if (corner.across() < best.across() || (corner.across() == best.across() && corner.up() < best.up())) {
+                first = i;
+            }
+        }
+        List<Point2> turned = new ArrayList<>(shape.subList(first, shape.size()));
+        turned.addAll(shape.subList(0, first));
+        return turned;
+    }
+
+    private void folds(List<Point2> half, Ends ends, boolean onLeft, double from, double to, List<Fold> folds) {
+        List<Fold> ofSide = new ArrayList<>(4);
+        Point2 low = half.get(0);
+        Point2 high = half.get(half.size() - 1);
+        ofSide.add(fold(FoldKind.LOW, onLeft, 0, low.up(), 0, high.up(), atLow, from));
+        if (ends.bottom().turnUp()) {
+            wall(half, onLeft, 0, 1, ends.bottom(), from, to).ifPresent(ofSide::add);
+        }
+        if (ends.top().turnUp()) {
+            wall(half, onLeft, length, -1, ends.top(), from, to).ifPresent(ofSide::add);
+        }
+        double returnFrom = Double.POSITIVE_INFINITY;
+        double returnTo = Double.NEGATIVE_INFINITY;
+        for (Point2 corner : half) {
+            if (corner.across() > flat + hair) {
+                returnFrom = Math.min(returnFrom, corner.up());
+                returnTo = Math.max(returnTo, corner.up());
+            }
+        }
+        if (returnTo > returnFrom) {
+            ofSide.add(fold(FoldKind.RETURN, onLeft, flat, returnFrom, flat, returnTo, DOUBLED_BACK, from));
+        }
+        if (onLeft) {
+            Collections.reverse(ofSide);
+        }
+        folds.addAll(ofSide);
+    }
+
+    /** The bend of the upstand, along the roof's own line as far as the piece has metal there. */
+    private Optional<Fold> wall(
+            List<Point2> half, boolean onLeft, double end, int inward, EndLine line, double from, double to) {
+        double widest = 0;
+        for (Point2 corner : half) {
+            widest = Math.max(widest, Math.min(corner.across(), flat));
+        }
+        double start = end;
+        double finish = end + inward * line.line(widest);
+        if (Math.max(start, finish) < from || Math.min(start, finish) > to) {
+            return Optional.empty();
+        }
+        double first = Math.max(from, Math.min(to, start));
+        double last = Math.max(from, Math.min(to, finish));
+        double perUp = finish == start ? 0 : widest / (finish - start);
+        double outFirst = (first - start) * perUp;
+        double outLast = finish == start ? widest : (last - start) * perUp;
+        return Optional.of(fold(FoldKind.WALL, onLeft, outFirst, first, outLast, last, Angle.degrees(90), from));
+    }
+
+    private Fold fold(
+            FoldKind kind,
+            boolean onLeft,
+            double outA,
+            double upA,
+            double outB,
+            double upB,
+            Angle angle,
+            double datum) {
+        int sign = onLeft ? -1 : 1;
+        Point2 a = point(sign * (leg + outA), upA, datum);
+        Point2 b = point(sign * (leg + outB), upB, datum);
+        return new Fold(kind, a.up() <= b.up() ? a : b, a.up() <= b.up() ? b : a, angle, true);
+    }
+
+    private static Point2 point(double across, double up, double datum) {
+        return new Point2(across, up - datum);
+    }
+
+    private List<Slit> slits(double from, double to) {
+        List<Slit> slits = new ArrayList<>(2);
+        if (slitBelow && ribFrom < 0 && from <= 0) {
+            slits.add(new Slit(point(0, ribFrom, from), point(0, 0, from)));
+        }
+        if (slitAbove && ribTo > length && to >= length) {
+            slits.add(new Slit(point(0, length, from), point(0, ribTo, from)));
+        }
+        return slits;
+    }
+
+    /** Both halves with the rib between them. */
+    private List<Point2> outline(List<Point2> onLeft, List<Point2> onRight, double lower, double upper, double datum) {
+        List<Point2> around = new ArrayList<>(onLeft.size() + onRight.size() + 4);
+        add(around, -leg, lower, datum);
+        add(around, leg, lower, datum);
+        for (Point2 corner : onRight) {
+            add(around, leg + corner.across(), corner.up(), datum);
+        }
+        add(around, leg, upper, datum);
+        add(around, -leg, upper, datum);
+        for (int i = onLeft.size() - 1; i >= 0; i--) {
+            add(around, -leg - onLeft.get(i).across(), onLeft.get(i).up(), datum);
+        }
+        return withoutTurnsOfNothing(around);
+    }
+
+    private void add(List<Point2> around, double across, double up, double datum) {
+        around.add(point(across, up, datum));
+    }
+
+    /** Drops corners that lie on the one before or straight between their neighbours, and starts with the lowest left. */
+    private List<Point2> withoutTurnsOfNothing(List<Point2> around) {
+        List<Point2> kept = new ArrayList<>(around.size());
+        for (int i = 0; i < around.size(); i++) {
+            Point2 corner = around.get(i);
+            Point2 before = kept.isEmpty() ? around.get(around.size() - 1) : kept.get(kept.size() - 1);
+            Point2 after = around.get((i + 1) % around.size());
+            if (!straight(before, corner, after)) {
+                kept.add(corner);
+            }
+        }
+        int first = 0;
+        for (int i = 1; i < kept.size(); i++) {
+            Point2 corner = kept.get(i);
+            Point2 best = kept.get(first);
+            if (corner.up() < best.up() - hair
+                    || (corner.up() <= best.up() + hair && corner.across() < best.across())) {
+                first = i;
+            }
+        }
+        Collections.rotate(kept, -first);
+        return kept;
+    }
+
+    private boolean straight(Point2 before, Point2 corner, Point2 after) {
+        double inX = corner.across() - before.across();
+        double inY = corner.up() - before.up();
+        double outX = after.across() - corner.across();
+        double outY = after.up() - corner.up();
+        double reach = Math.hypot(outX, outY);
+        return Math.hypot(inX, inY) <= hair
+                || (Math.abs(inX * outY - inY * outX) <= hair * reach && inX * outX + inY * outY >= 0);
+    }
+}
