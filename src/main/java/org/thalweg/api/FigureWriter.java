@@ -9,6 +9,8 @@ import org.thalweg.units.Length;
 import org.thalweg.units.Mass;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
+import org.thalweg.units.Temperature;
+import org.thalweg.units.TemperatureScale;
 import org.thalweg.units.Units;
 
 /** Writes figures of any kind in the caller's units, and puts them into sentences. */
@@ -16,6 +18,7 @@ final class FigureWriter {
 
     private FigureWriter() {}
 
+    /** Units name no scale of temperature: those are told in Celsius. */
     static Figure write(Measure measure, Units units) {
         if (measure instanceof Length length) {
             return new Figure(units.length().round(length), units.length().symbol());
@@ -31,6 +34,9 @@ final class FigureWriter {
         }
         if (measure instanceof Pitch pitch) {
             return new Figure(pitch.roundedPer12(), "per 12");
+        }
+        if (measure instanceof Temperature temperature) {
+            return new Figure(TemperatureScale.CELSIUS.round(temperature), TemperatureScale.CELSIUS.symbol());
         }
         return Figure.of((double) ((Count) measure).number());
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.thalweg.units.Length;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
+import org.thalweg.units.Temperature;
 
 /**
  * Published rules. They are what a layout is held against until the caller gives figures of the system at hand.
@@ -39,6 +40,9 @@ public final class Rules {
             length(CLEAT, "copper cleat width, minimum; two fasteners");
     private static final Sourced<Length> SIDE_WALL_LEAST_HEIGHT =
             length(FLASHING, "sidewall base flashing height and width");
+
+    private static final Sourced<Double> DESIGN_TEMPERATURE_RANGE =
+            kelvins("clip", "design temperature range for expansion clips");
 
     private Rules() {}
 
@@ -118,6 +122,11 @@ public final class Rules {
         return SIDE_WALL_LEAST_HEIGHT;
     }
 
+    /** The range of temperature that clips which let panels move are made for: 200 °F, here in kelvins. */
+    public static Sourced<Double> designTemperatureRange() {
+        return DESIGN_TEMPERATURE_RANGE;
+    }
+
     private static Sourced<Pitch> pitch(String topic, String name) {
         return figure(topic, name, Pitch.class);
     }
@@ -132,16 +141,31 @@ public final class Rules {
         return new Sourced<>(printed.value().tan(), printed.source(), printed.confidence());
     }
 
+    /** A difference of temperatures, printed in Fahrenheit. */
+    private static Sourced<Double> kelvins(String topic, String name) {
+        Rule rule = rule(topic, name);
+        if (!rule.unit().equals("F")) {
+            throw new IllegalStateException(name + " is not in Fahrenheit: " + rule.value() + " " + rule.unit());
+        }
+        double kelvins =
+                Temperature.fahrenheit(Double.parseDouble(rule.value())).above(Temperature.fahrenheit(0));
+        return Sourced.of(kelvins, rule.source(), rule.confidence());
+    }
+
     private static <T extends Measure> Sourced<T> figure(String topic, String name, Class<T> kind) {
-        Rule rule = about(topic).stream()
-                .filter(each -> each.rule().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("rules.csv has no rule " + name + " about " + topic));
+        Rule rule = rule(topic, name);
         T measure = rule.measure()
                 .filter(kind::isInstance)
                 .map(kind::cast)
                 .orElseThrow(() -> new IllegalStateException(
                         name + " is no " + kind.getSimpleName() + ": " + rule.value() + " " + rule.unit()));
         return Sourced.of(measure, rule.source(), rule.confidence());
+    }
+
+    private static Rule rule(String topic, String name) {
+        return about(topic).stream()
+                .filter(each -> each.rule().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("rules.csv has no rule " + name + " about " + topic));
     }
 }

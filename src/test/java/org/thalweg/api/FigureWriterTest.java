@@ -19,6 +19,7 @@ import org.thalweg.units.Mass;
 import org.thalweg.units.MassUnit;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
+import org.thalweg.units.Temperature;
 import org.thalweg.units.Units;
 
 class FigureWriterTest {
@@ -32,6 +33,7 @@ class FigureWriterTest {
                 Arguments.of(new Mass(0.45359237), new Figure(1, "lb")),
                 Arguments.of(Angle.degrees(30), new Figure(30, "deg")),
                 Arguments.of(new Pitch(1, 4), new Figure(3, "per 12")),
+                Arguments.of(Temperature.fahrenheit(212), new Figure(100, "C")),
                 Arguments.of(new Count(7), new Figure(7, "1")));
     }
 

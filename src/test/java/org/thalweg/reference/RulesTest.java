@@ -1,6 +1,7 @@
 package org.thalweg.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.util.LinkedHashSet;
@@ -90,6 +91,15 @@ class RulesTest {
         Sourced<Double> widening = Rules.valleyWideningDownwards();
         assertThat(widening.value()).isEqualTo(1.0 / 96);
         assertThat(widening.source().text()).startsWith("Copper Flashings, a manual (1920s");
+    }
+
+    /** UFC 3-110-03 (2006): 200 °F, which as a difference are 111 K; the 93 °C it prints too is how warm 200 °F is. */
+    @Test
+    void clipsThatLetPanelsMoveAreMadeForTwoHundredDegreesFahrenheit() {
+        Sourced<Double> range = Rules.designTemperatureRange();
+        assertThat(range.value()).isCloseTo(111.1, within(0.05));
+        assertThat(range.source().text()).isEqualTo("UFC 3-110-03 (2006) ch. 4");
+        assertThat(range.recalled()).isFalse();
     }
 
     /** Two heights are printed for a rib between unequal flows; the larger satisfies both. */
