@@ -19,23 +19,28 @@ import org.thalweg.valley.SlopedEdge.End;
  * @param past   how far past its own corner the pan runs, along the low; 0 or more
  * @param turnUp whether what runs past is turned up at a wall
  */
-record EndLine(double perOut, double past, boolean turnUp) {
+record EndLine(double perOut, double past, boolean turnUp, boolean halfWay) {
 
     /** A plane whose next edge runs on within a degree of straight, or turns back, leaves the pan nothing to end on. */
     private static final double STRAIGHT = Math.toRadians(179);
 
-    /** Square across, for an end that is a lap and not an end of the valley. */
-    static EndLine square(double past) {
-        return new EndLine(0, past, false);
+    /** Where lines along an edge of this kind end: on what the plane ends on there, or half-way to another such edge. */
+    static EndLine of(End end, EdgeKind own) {
+        double corner = end.corner().radians();
+        if (end.kind() == own) {
+            return halfWay(corner, 0);
+        }
+        return corner > STRAIGHT ? new EndLine(0, 0, false, false) : slanted(corner, 0, false);
     }
 
+    /** Where the pan of a valley ends. */
     static EndLine of(End end, PanSpec spec) {
         double corner = end.corner().radians();
         if (end.kind() == EdgeKind.VALLEY) {
-            return slanted(corner / 2, spec.lap().metres(), false);
+            return halfWay(corner, spec.lap().metres());
         }
         if (corner > STRAIGHT) {
-            return square(spec.lap().metres());
+            return new EndLine(0, spec.lap().metres(), false, false);
         }
         return switch (end.kind()) {
             case EAVE, ANGLED_EAVE -> slanted(corner, spec.pastEave().metres(), false);
@@ -46,7 +51,11 @@ record EndLine(double perOut, double past, boolean turnUp) {
 
     /** {@code past} is measured square to the line. */
     private static EndLine slanted(double angle, double past, boolean turnUp) {
-        return new EndLine(1 / Math.tan(angle), past / Math.sin(angle), turnUp);
+        return new EndLine(1 / Math.tan(angle), past / Math.sin(angle), turnUp, false);
+    }
+
+    private static EndLine halfWay(double corner, double past) {
+        return new EndLine(1 / Math.tan(corner / 2), past / Math.sin(corner / 2), false, true);
     }
 
     /** Where the metal ends, inward from the end of the valley; below 0 past it. */

@@ -23,8 +23,8 @@ public record OffsetLine(Point2 from, Point2 to, Length length, Mark lower, Mark
      * @param up    set the square on the low this far up from the foot; below 0 on the low run on past it
      * @param out   and measure this far out
      * @param edge  name of the edge the plane ends on there
-     * @param along or measure this far along that edge from the end of the valley; nothing where the edge is another valley,
-     *              does not reach that far or turns back
+     * @param along or measure this far along that edge from the end of the valley; nothing where the line ends half-way to
+     *              that edge, or it does not reach that far or turns back
      */
     public record Mark(Length up, Length out, String edge, Optional<Length> along) {}
 
@@ -50,15 +50,13 @@ public record OffsetLine(Point2 from, Point2 to, Length length, Mark lower, Mark
                 side.at(outFrom, from),
                 side.at(outTo, to),
                 Length.metres(Math.hypot(to - from, outTo - outFrom)),
-                mark(side.bottom(), from, outFrom, tolerance),
-                mark(side.top(), to, outTo, tolerance)));
+                mark(side.bottom(), ends.bottom(), from, outFrom, tolerance),
+                mark(side.top(), ends.top(), to, outTo, tolerance)));
     }
 
-    private static Mark mark(SlopedEdge.End end, double up, double out, Tolerance tolerance) {
+    private static Mark mark(SlopedEdge.End end, EndLine line, double up, double out, Tolerance tolerance) {
         double along = out / end.corner().sin();
-        boolean there = end.kind() != EdgeKind.VALLEY
-                && along >= 0
-                && along <= end.reach().metres() + tolerance.hair();
+        boolean there = !line.halfWay() && along >= 0 && along <= end.reach().metres() + tolerance.hair();
         return new Mark(
                 Length.metres(up),
                 Length.metres(out),
@@ -71,6 +69,10 @@ public record OffsetLine(Point2 from, Point2 to, Length length, Mark lower, Mark
 
         static Ends of(SlopedEdge.Side side, PanSpec spec) {
             return new Ends(EndLine.of(side.bottom(), spec), EndLine.of(side.top(), spec));
+        }
+
+        static Ends of(SlopedEdge.Side side, EdgeKind own) {
+            return new Ends(EndLine.of(side.bottom(), own), EndLine.of(side.top(), own));
         }
     }
 }

@@ -34,6 +34,8 @@ public record SlopedEdge(int index, Edge edge, Side left, Side right) {
      * @param head   its upper end
      * @param bottom what the plane ends on at the foot
      * @param top    what it ends on at the head
+     * @param run    the longest panel that can end at the edge: the longest fall line up from it to where the plane ends or an
+     *               opening breaks it; 0 where none can
      */
     public record Side(
             int plane,
@@ -44,7 +46,8 @@ public record SlopedEdge(int index, Edge edge, Side left, Side right) {
             Point2 foot,
             Point2 head,
             End bottom,
-            End top) {
+            End top,
+            Length run) {
 
         /** α, the angle in plan from the eave to the edge: tan α = tan φ · cos θ, in (0°, 90°]. [geometry] */
         public Angle plan() {
@@ -127,16 +130,19 @@ public record SlopedEdge(int index, Edge edge, Side left, Side right) {
         boolean climbs = ring.up(next) > ring.up(at);
         End start = end(roof, ring, at == 0 ? ring.size() - 1 : at - 1, at, at);
         End finish = end(roof, ring, next, next, at);
+        Point2 foot = ring.corner(climbs ? at : next);
+        Point2 head = ring.corner(climbs ? next : at);
         return new Side(
                 side.plane(),
                 plane.id(),
                 plane.slope(),
                 side.mitre(),
                 climbs,
-                ring.corner(climbs ? at : next),
-                ring.corner(climbs ? next : at),
+                foot,
+                head,
                 climbs ? start : finish,
-                climbs ? finish : start);
+                climbs ? finish : start,
+                PanelRun.longest(plane, foot, head, climbs, roof.tolerance()));
     }
 
     private static int sideOf(Ring ring, int edge) {
