@@ -5,10 +5,12 @@ import org.thalweg.api.problem.Figure;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Area;
 import org.thalweg.units.Count;
+import org.thalweg.units.Flow;
 import org.thalweg.units.Length;
 import org.thalweg.units.Mass;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
+import org.thalweg.units.Rainfall;
 import org.thalweg.units.Temperature;
 import org.thalweg.units.TemperatureScale;
 import org.thalweg.units.Units;
@@ -37,6 +39,12 @@ final class FigureWriter {
         }
         if (measure instanceof Temperature temperature) {
             return new Figure(TemperatureScale.CELSIUS.round(temperature), TemperatureScale.CELSIUS.symbol());
+        }
+        if (measure instanceof Flow flow) {
+            return new Figure(units.flow().round(flow), units.flow().symbol());
+        }
+        if (measure instanceof Rainfall rainfall) {
+            return new Figure(rainfall.round(units.length()), Rainfall.symbol(units.length()));
         }
         return Figure.of((double) ((Count) measure).number());
     }

@@ -7,4 +7,10 @@ package org.thalweg.units;
  * @param area   unit of every area
  * @param mass   unit of every mass
  */
-public record Units(LengthUnit length, AreaUnit area, MassUnit mass) {}
+public record Units(LengthUnit length, AreaUnit area, MassUnit mass) {
+
+    /** The unit flows are answered in: it follows from the tape. */
+    public FlowUnit flow() {
+        return FlowUnit.beside(length);
+    }
+}

@@ -23,7 +23,7 @@ import org.thalweg.units.Pitch;
  * A roof drawn as a plan in a text block: every letter is a corner, a column and a row are a metre each, x to the right
  * and y up the page. Heights are 0 unless given; planes are named by their corners.
  */
-final class Drawn {
+public final class Drawn {
 
     private final Map<Character, Point3> corners = new LinkedHashMap<>();
     private final List<String> planes = new ArrayList<>();
@@ -32,7 +32,7 @@ final class Drawn {
     private Tolerance tolerance = Tolerance.DEFAULT;
     private Pitch leastSlope = new Pitch(0.25, 12);
 
-    static Drawn plan(String drawing) {
+    public static Drawn plan(String drawing) {
         Drawn drawn = new Drawn();
         List<String> rows = drawing.lines().toList();
         for (int row = 0; row < rows.size(); row++) {
@@ -47,23 +47,23 @@ final class Drawn {
     }
 
     /** Puts corners at a height, metres. */
-    Drawn height(double z, String letters) {
+    public Drawn height(double z, String letters) {
         return move(letters, p -> new Point3(p.x(), p.y(), z));
     }
 
-    Drawn move(String letters, UnaryOperator<Point3> moving) {
+    public Drawn move(String letters, UnaryOperator<Point3> moving) {
         letters.chars().forEach(letter -> corners.compute((char) letter, (l, p) -> moving.apply(corner(l))));
         return this;
     }
 
     /** One more corner at a place. */
-    Drawn corner(char letter, double x, double y, double z) {
+    public Drawn corner(char letter, double x, double y, double z) {
         corners.put(letter, new Point3(x, y, z));
         return this;
     }
 
     /** Adds planes: the corners of the outline, then after each space those of an opening. */
-    Drawn planes(String... letters) {
+    public Drawn planes(String... letters) {
         planes.addAll(Arrays.asList(letters));
         return this;
     }
@@ -79,7 +79,7 @@ final class Drawn {
         return new PlaneOutline(rings[0], ring(rings[0]), openings, at, at.at("outline"));
     }
 
-    Drawn named(String ends, EdgeKind kind) {
+    public Drawn named(String ends, EdgeKind kind) {
         named.add(ends);
         kinds.add(kind);
         return this;
@@ -91,12 +91,12 @@ final class Drawn {
         return new NamedEdge(corner(ends.charAt(0)), corner(ends.charAt(1)), kinds.get(number), at);
     }
 
-    Drawn leastSlope(Pitch least) {
+    public Drawn leastSlope(Pitch least) {
         leastSlope = least;
         return this;
     }
 
-    Drawn tolerance(double metres) {
+    public Drawn tolerance(double metres) {
         tolerance = new Tolerance(metres);
         return this;
     }
@@ -105,7 +105,7 @@ final class Drawn {
         return letters.chars().mapToObj(letter -> corner((char) letter)).collect(toList());
     }
 
-    Point3 corner(char letter) {
+    public Point3 corner(char letter) {
         Point3 corner = corners.get(letter);
         if (corner == null) {
             throw new IllegalArgumentException("no corner " + letter);
@@ -122,7 +122,7 @@ final class Drawn {
                 Source.COMMON_PRACTICE);
     }
 
-    Read read() {
+    public Read read() {
         return new Read(this, Roofs.read(survey()));
     }
 
@@ -137,10 +137,10 @@ final class Drawn {
     }
 
     /** A drawn roof that has been read; edges are asked for by the letters of their ends, planes by their outline's. */
-    record Read(Drawn drawn, Roof roof) {
+    public record Read(Drawn drawn, Roof roof) {
 
         /** All edges between two corners, either way round. */
-        List<Edge> edges(String ends) {
+        public List<Edge> edges(String ends) {
             Point3 one = drawn.corner(ends.charAt(0));
             Point3 other = drawn.corner(ends.charAt(1));
             return roof.edges().stream()
@@ -150,7 +150,7 @@ final class Drawn {
         }
 
         /** The one edge between two corners. */
-        Edge edge(String ends) {
+        public Edge edge(String ends) {
             List<Edge> found = edges(ends);
             if (found.size() != 1) {
                 throw new AssertionError("edges " + ends + ": " + found + " of " + kinds());
@@ -158,11 +158,11 @@ final class Drawn {
             return found.get(0);
         }
 
-        EdgeKind kind(String ends) {
+        public EdgeKind kind(String ends) {
             return edge(ends).kind();
         }
 
-        Plane plane(String id) {
+        public Plane plane(String id) {
             return roof.planes().stream()
                     .filter(p -> p.id().equals(id))
                     .findFirst()

@@ -1,7 +1,9 @@
 package org.thalweg.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.SplittableRandom;
@@ -35,6 +37,34 @@ class UnitsTest {
         assertThat(MassUnit.POUND.of(1).kilograms()).isEqualTo(0.45359237);
     }
 
+    /** NIST Special Publication 811, appendix B.8: 1 gal (US) = 3.785 412 E-03 m³; a minute has 60 s. */
+    @Test
+    void aGallonAMinuteIsAsPublished() {
+        assertThat(FlowUnit.GALLON_PER_MINUTE.of(1).cubicMetresPerSecond() * 60).isCloseTo(3.785412e-3, within(5e-10));
+        assertThat(FlowUnit.LITRE_PER_SECOND.of(1).cubicMetresPerSecond()).isEqualTo(0.001);
+    }
+
+    @ParameterizedTest
+    @EnumSource(LengthUnit.class)
+    void anHourOfRainIsALength(LengthUnit tape) {
+        assertThat(Rainfall.perHour(tape.of(4.7)).round(tape)).isEqualTo(4.7);
+    }
+
+    @Test
+    void rainOnAnAreaRunsOffAndComesBackAsRain() {
+        Rainfall rain = Rainfall.perHour(Length.millimetres(75));
+        assertThat(rain.on(new Area(48)).in(FlowUnit.LITRE_PER_SECOND)).isCloseTo(1, within(1e-12));
+        assertThat(Rainfall.of(rain.on(new Area(48)), new Area(48))).isEqualTo(rain);
+    }
+
+    @Test
+    void waterIsNeverLessThanNothing() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Flow(-1e-9)).withMessageContaining("-1.0E-9");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Rainfall(Double.NaN))
+                .withMessageContaining("NaN");
+    }
+
     @Test
     void aSquareIsAHundredSquareFeet() {
         assertThat(AreaUnit.SQUARE_FOOT.round(AreaUnit.SQUARE.of(1))).isEqualTo(100);
@@ -57,6 +87,9 @@ class UnitsTest {
         assertThat(MassUnit.values())
                 .extracting(MassUnit::symbol, MassUnit::code)
                 .containsExactly(tuple("lb", "LBR"), tuple("kg", "KGM"));
+        assertThat(FlowUnit.values())
+                .extracting(FlowUnit::symbol, FlowUnit::code)
+                .containsExactly(tuple("gal/min", "G2"), tuple("L/s", "G51"));
     }
 
     @ParameterizedTest
