@@ -1,11 +1,8 @@
 package org.thalweg.api;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.FindingAnswer;
 import org.thalweg.api.wire.LayoutAnswer;
@@ -15,7 +12,6 @@ import org.thalweg.api.wire.LayoutAnswer.LayoutUsed;
 import org.thalweg.api.wire.LayoutAnswer.PanelUsed;
 import org.thalweg.api.wire.LayoutAnswer.StartUsed;
 import org.thalweg.api.wire.LayoutAnswer.Total;
-import org.thalweg.api.wire.LayoutAnswer.TreatmentUsed;
 import org.thalweg.api.wire.LayoutRequest;
 import org.thalweg.api.wire.LayoutRequest.Include;
 import org.thalweg.api.wire.LayoutRequest.PanelForm;
@@ -28,8 +24,6 @@ import org.thalweg.panel.Panel;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlanePanels;
 import org.thalweg.panel.Start;
-import org.thalweg.roof.EdgeKind;
-import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.takeoff.BlankOrder;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.takeoff.PanelTakeoff;
@@ -70,6 +64,8 @@ final class LayoutWriter {
         List<FindingAnswer> findings =
                 new ArrayList<>(FindingWriter.findings(layout.roof().findings(), units));
         findings.addAll(FindingWriter.findings(layout.panels().findings(), units));
+        layout.valleys().forEach(valley -> findings.addAll(FindingWriter.findings(valley.findings(), units)));
+        layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
         return new LayoutAnswer(
                 engine,
                 digest,
@@ -78,6 +74,8 @@ final class LayoutWriter {
                 new RoofWriter(units).write(layout.roof()),
                 laid,
                 panels,
+                new ValleyWriter(units, asked.valleys(), included(request, Include.WORKING)).write(layout.valleys()),
+                new HipWriter(units).write(layout.hips()),
                 order(layout.takeoff(), asked),
                 totals(layout.takeoff()),
                 findings,
@@ -128,35 +126,16 @@ final class LayoutWriter {
     }
 
     private LayoutUsed used(LayoutCase asked, LayoutRequest request) {
-        Map<String, TreatmentUsed> treatments = new LinkedHashMap<>();
-        if (request.edgeTreatments() != null) {
-            request.edgeTreatments().keySet().forEach(name -> treatments.put(name, treatment(name, asked)));
-        }
+        UsedWriter used = new UsedWriter(units);
         return new LayoutUsed(
                 length(Length.metres(asked.survey().tolerance().metres())),
                 panel(asked),
                 start(asked.laying().start()),
-                treatments,
+                used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), asked.valleys()),
+                used.valley(asked.valleys(), request.climate()),
+                used.hipCap(asked.valleys()),
                 Tape.rule(units.length()),
                 defaults(request));
-    }
-
-    private TreatmentUsed treatment(String name, LayoutCase asked) {
-        EdgeTreatment treatment = asked.byEdge().stream()
-                .filter(exception -> exception.at().named(name))
-                .map(LayoutCase.EdgeException::treatment)
-                .findFirst()
-                .orElseGet(() -> ofKind(name, asked));
-        return new TreatmentUsed(length(treatment.setback()), length(treatment.hem()), length(treatment.turnUp()));
-    }
-
-    private static EdgeTreatment ofKind(String name, LayoutCase asked) {
-        for (Map.Entry<EdgeKind, EdgeTreatment> entry : asked.byKind().entrySet()) {
-            if (entry.getKey().wire().equals(name)) {
-                return entry.getValue();
-            }
-        }
-        throw new IllegalStateException("a treatment that was read is of a kind or of an edge");
     }
 
     private PanelUsed panel(LayoutCase asked) {
@@ -198,26 +177,22 @@ final class LayoutWriter {
     private static List<String> defaults(LayoutRequest request) {
         PanelForm panel = request.panel();
         List<String> left = new ArrayList<>();
-        ifAbsent(request.tolerance(), "#/tolerance", left);
-        ifAbsent(request.start(), "#/start", left);
-        ifAbsent(panel.girth(), "#/panel/girth", left);
-        ifAbsent(panel.metal(), "#/panel/metal", left);
-        ifAbsent(panel.thickness(), "#/panel/thickness", left);
-        ifAbsent(panel.longest(), "#/panel/longest", left);
-        ifAbsent(panel.shortest(), "#/panel/shortest", left);
-        ifAbsent(panel.orderIncrement(), "#/panel/orderIncrement", left);
-        ifAbsent(panel.narrowestRip(), "#/panel/narrowestRip", left);
-        ifAbsent(panel.leads(), "#/panel/leads", left);
-        ifAbsent(panel.endLap(), "#/panel/endLap", left);
-        ifAbsent(panel.stagger(), "#/panel/stagger", left);
-        ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
+        UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
+        UsedWriter.ifAbsent(request.start(), "#/start", left);
+        UsedWriter.ifAbsent(panel.girth(), "#/panel/girth", left);
+        UsedWriter.ifAbsent(panel.metal(), "#/panel/metal", left);
+        UsedWriter.ifAbsent(panel.thickness(), "#/panel/thickness", left);
+        UsedWriter.ifAbsent(panel.longest(), "#/panel/longest", left);
+        UsedWriter.ifAbsent(panel.shortest(), "#/panel/shortest", left);
+        UsedWriter.ifAbsent(panel.orderIncrement(), "#/panel/orderIncrement", left);
+        UsedWriter.ifAbsent(panel.narrowestRip(), "#/panel/narrowestRip", left);
+        UsedWriter.ifAbsent(panel.leads(), "#/panel/leads", left);
+        UsedWriter.ifAbsent(panel.endLap(), "#/panel/endLap", left);
+        UsedWriter.ifAbsent(panel.stagger(), "#/panel/stagger", left);
+        UsedWriter.ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
+        UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);
+        UsedWriter.hipCapDefaults(request.hipCap(), left);
         return left;
-    }
-
-    private static void ifAbsent(@Nullable Object given, String pointer, List<String> left) {
-        if (given == null) {
-            left.add(pointer);
-        }
     }
 
     private double length(Length length) {

@@ -1,6 +1,7 @@
 package org.thalweg.api;
 
 import java.util.List;
+import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
 import org.thalweg.units.Tape;
@@ -39,6 +40,12 @@ public final class Limits {
     public static final int METAL_LENGTH = 40;
     public static final int FULL_TURN_DEG = 360;
 
+    // Valleys.
+    public static final int HALF_TURN_DEG = 180;
+    public static final int STATIONS = 20;
+    public static final int COLDEST = -150;
+    public static final int WARMEST = 400;
+
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
 
@@ -51,6 +58,11 @@ public final class Limits {
     public static final int FINDINGS = 10 * CORNERS;
     public static final int CAUTIONS = 20;
     public static final int NEEDED = 10;
+    public static final int PAN_PIECES = ValleyWork.MOST_PIECES;
+    public static final int BLANK_CORNERS = 40;
+    public static final int FOLDS = 11;
+    public static final int VALLEY_ROWS = 4;
+    public static final int WORKING = 200;
     public static final int DEFAULTS = 100;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
     public static final int TOTALS = 20;
@@ -78,6 +90,43 @@ public final class Limits {
     public static final Limit SETBACK = Limit.length("setback", -2, 2, "#/edgeTreatments/*/setback");
     public static final Limit HEM = Limit.length("hem", 0, 0.5, "#/edgeTreatments/*/hem");
     public static final Limit TURN_UP = Limit.length("turnUp", 0, 0.5, "#/edgeTreatments/*/turnUp");
+
+    public static final Limit COIL_WIDTH = Limit.length("coilWidth", 0.1, 3, "#/valleyPan/coilWidth");
+    public static final Limit RIB_LEG = Limit.length("ribLeg", 0.005, 0.5, "#/valleyPan/ribLeg");
+    public static final Limit EDGE_RETURN = Limit.length("edgeReturn", 0, 0.3, "#/valleyPan/edgeReturn");
+    public static final Limit HOLD_BACK = Limit.length("holdBack", 0, 1.5, "#/valleyPan/holdBack");
+    public static final Limit PAN_COVER = Limit.length("panCover", 0, 1.5, "#/valleyPan/cover");
+
+    /** An inch to the foot. */
+    public static final Limit WIDENING =
+            new Limit("widening", 0, 1.0 / 12, "1", "#/valleyPan/widening", "400 OUT_OF_RANGE");
+
+    public static final Limit PIECE_LENGTH = Limit.length("pieceLength", 0.3, 20, "#/valleyPan/pieceLength");
+    public static final Limit SHORTEST_PIECE = Limit.length("shortestPiece", 0, 3, "#/valleyPan/shortestPiece");
+    public static final Limit LAP = Limit.length("lap", 0.01, 2, "#/valleyPan/lap");
+    public static final Limit EAVE_PROJECTION = Limit.length("eaveProjection", 0, 0.5, "#/valleyPan/eaveProjection");
+    public static final Limit WALL_TURN_UP = Limit.length("wallTurnUp", 0, 1, "#/valleyPan/wallTurnUp");
+    public static final Limit RIB_PAST_EAVE = Limit.length("ribPastEave", 0, 3, "#/valleyPan/ribPastEave");
+    public static final Limit RIB_PAST_TOP = Limit.length("ribPastTop", 0, 3, "#/valleyPan/ribPastTop");
+    public static final Limit RIB_PAST_VALLEY = Limit.length("ribPastValley", 0, 3, "#/valleyPan/ribPastValley");
+    public static final Limit PAN_SPACING = Limit.length("panSpacing", 0.01, 3, "#/valleyPan/fastenerSpacing");
+    public static final Limit EDGE_INSET = Limit.length("edgeInset", 0, 0.5, "#/valleyPan/edgeInset");
+    public static final Limit CLEAT_LENGTH = Limit.length("cleatLength", 0.1, 20, "#/valleyPan/cleatLength");
+    public static final Limit WATER_MARGIN = Limit.length("waterMargin", 0, 0.5, "#/valleyPan/waterMargin");
+    public static final Limit STATION = Limit.length("station", 0, 1_000, "#/valleyPan/stations/*");
+    public static final Limit VALLEY_SPACING = Limit.length("valleySpacing", 0.01, 3, "#/fastening/valleySpacing");
+    public static final Limit CLEAT_SPACING = Limit.length("cleatSpacing", 0.01, 3, "#/fastening/cleatSpacing");
+    public static final Limit FASTENER_INSET = Limit.length("fastenerInset", 0, 0.5, "#/fastening/fastenerInset");
+    public static final Limit RIB_CLEARANCE = Limit.length("ribClearance", 0, 0.5, "#/fastening/ribClearance");
+    public static final Limit EDGE_DISTANCE = Limit.length("edgeDistance", 0, 0.5, "#/fastening/edgeDistance");
+    public static final Limit SCREW_PLAY = Limit.length("screwPlay", 0, 0.1, "#/fastening/screwPlay");
+
+    /** In an hour. */
+    public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
+
+    public static final Limit CAP_LEG = Limit.length("capLeg", 0.02, 1, "#/hipCap/leg");
+    public static final Limit CLOSURE_INSET = Limit.length("closureInset", 0, 1, "#/hipCap/closureInset");
+    public static final Limit CORNER_RUN = Limit.length("cornerRun", 0.05, 1_000, "#/corner/run");
 
     private static final String MANY = "400 TOO_MANY";
     private static final String LONG = "400 TOO_LONG";
@@ -121,6 +170,40 @@ public final class Limits {
             TURN_UP,
             Limit.atMost("layings", PLANES, "1", "#/laying", MANY),
             Limit.atMost("fallDeg", FULL_TURN_DEG, "deg", "#/laying/*/fallDeg", "400 OUT_OF_RANGE"),
+            COIL_WIDTH,
+            RIB_LEG,
+            EDGE_RETURN,
+            HOLD_BACK,
+            PAN_COVER,
+            WIDENING,
+            PIECE_LENGTH,
+            SHORTEST_PIECE,
+            LAP,
+            EAVE_PROJECTION,
+            WALL_TURN_UP,
+            RIB_PAST_EAVE,
+            RIB_PAST_TOP,
+            RIB_PAST_VALLEY,
+            PAN_SPACING,
+            EDGE_INSET,
+            CLEAT_LENGTH,
+            WATER_MARGIN,
+            Limit.atMost("stations", STATIONS, "1", "#/valleyPan/stations", MANY),
+            STATION,
+            VALLEY_SPACING,
+            CLEAT_SPACING,
+            FASTENER_INSET,
+            RIB_CLEARANCE,
+            EDGE_DISTANCE,
+            SCREW_PLAY,
+            new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
+            RAINFALL,
+            CAP_LEG,
+            CLOSURE_INSET,
+            new Limit("planAngleDeg", 1, HALF_TURN_DEG, "deg", "#/corner/planAngleDeg", "400 OUT_OF_RANGE"),
+            CORNER_RUN,
+            Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
+            Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),

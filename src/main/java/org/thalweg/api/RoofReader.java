@@ -72,17 +72,34 @@ final class RoofReader {
             @Nullable WirePitch minimumSlope,
             Origin slopeAt,
             TapeReader tape) {
-        Length close = tape.length(
-                tolerance, Length.metres(Tolerance.DEFAULT.metres()), Origin.REQUEST.at("tolerance"), Limits.TOLERANCE);
-        Pitch least = tape.pitch(minimumSlope, LEAST_SLOPE.value(), slopeAt);
+        Measured measured = measured(tolerance, minimumSlope, slopeAt, tape);
         RoofReader reader = new RoofReader(tape);
         List<PlaneOutline> planes = reader.planes(roof);
         List<NamedEdge> named = reader.namedEdges(roof);
         if (!reader.refusals.isEmpty()) {
             throw new Refused(reader.refusals);
         }
-        Source source = minimumSlope == null ? LEAST_SLOPE.source() : Source.REQUEST;
-        return new RoofSurvey(planes, named, new Tolerance(close.metres()), least, source);
+        return new RoofSurvey(planes, named, measured.tolerance(), measured.leastSlope(), measured.leastSlopeSource());
+    }
+
+    /**
+     * How well a roof was measured and how flat it may be.
+     *
+     * @param tolerance        corners this close are one
+     * @param leastSlope       flattest slope the panel system allows
+     * @param leastSlopeSource where that comes from
+     */
+    record Measured(Tolerance tolerance, Pitch leastSlope, Source leastSlopeSource) {}
+
+    static Measured measured(
+            @Nullable WireLength tolerance, @Nullable WirePitch minimumSlope, Origin slopeAt, TapeReader tape) {
+        Length close = tape.length(
+                tolerance, Length.metres(Tolerance.DEFAULT.metres()), Origin.REQUEST.at("tolerance"), Limits.TOLERANCE);
+        // What can't be read has been noted; the usual tolerance stands in until the reading is done.
+        return new Measured(
+                close.metres() > 0 ? new Tolerance(close.metres()) : Tolerance.DEFAULT,
+                tape.pitch(minimumSlope, LEAST_SLOPE.value(), slopeAt),
+                minimumSlope == null ? LEAST_SLOPE.source() : Source.REQUEST);
     }
 
     private List<PlaneOutline> planes(RoofForm roof) {

@@ -41,6 +41,11 @@ final class TapeReader {
         return given == null ? absent : length(given, at, limit);
     }
 
+    /** The length, if the caller gave one. */
+    Optional<Length> given(@Nullable WireLength given, Origin at, Limit limit) {
+        return given == null ? Optional.empty() : Optional.of(length(given, at, limit));
+    }
+
     Length length(WireLength given, Origin at, Limit limit) {
         String text = given.tape();
         if (text == null) {

@@ -29,9 +29,9 @@ public final class Origin {
         return new Origin(this, Integer.toString(index));
     }
 
-    /** Whether this is a member of this name. */
-    public boolean named(String name) {
-        return parent != null && step.equals(name);
+    /** The member's name, or the element's number. */
+    public String name() {
+        return step;
     }
 
     /** The pointer: {@code #} for the whole request, {@code #/planes/2/outline/4} for a corner. */

@@ -1,14 +1,33 @@
 package org.thalweg.packet;
 
+import java.util.List;
 import org.thalweg.panel.PanelLayout;
+import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.valley.HipLayout;
 
 /**
  * One job, laid out.
  *
- * @param roof    the roof as read
- * @param panels  every panel to cut
- * @param takeoff what to order
+ * @param roof       the roof as read
+ * @param treatments how panels end at each edge, in the roof's order
+ * @param panels     every panel to cut
+ * @param valleys    every valley, in the order of the edges; one that more than two planes crowd about is left out
+ * @param hips       every hip, likewise
+ * @param takeoff    what to order
  */
-public record Layout(Roof roof, PanelLayout panels, PanelTakeoff takeoff) {}
+public record Layout(
+        Roof roof,
+        List<EdgeTreatment> treatments,
+        PanelLayout panels,
+        List<LaidValley> valleys,
+        List<HipLayout> hips,
+        PanelTakeoff takeoff) {
+
+    public Layout {
+        treatments = List.copyOf(treatments);
+        valleys = List.copyOf(valleys);
+        hips = List.copyOf(hips);
+    }
+}

@@ -6,7 +6,6 @@ import org.thalweg.finding.Origin;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
-import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.takeoff.PanelSheet;
 
@@ -20,15 +19,17 @@ import org.thalweg.takeoff.PanelSheet;
  * @param byEdge     how they end at single edges instead
  * @param laying     how planes are laid
  * @param byPlane    how single planes are laid instead
+ * @param valleys    what its valleys and hips have in common
  */
 public record LayoutCase(
         RoofSurvey survey,
         PanelSpec spec,
         PanelSheet sheet,
-        Map<EdgeKind, EdgeTreatment> byKind,
+        Map<EdgeKind, PanelEnd> byKind,
         List<EdgeException> byEdge,
         PlaneLaying laying,
-        List<PlaneException> byPlane) {
+        List<PlaneException> byPlane,
+        ValleyTerms valleys) {
 
     public LayoutCase {
         byKind = Map.copyOf(byKind);
@@ -40,10 +41,10 @@ public record LayoutCase(
      * A single edge that is treated in its own way.
      *
      * @param edge      which
-     * @param treatment how panels end there
+     * @param end       how panels end there
      * @param at        where in the request it stands
      */
-    public record EdgeException(EdgeName edge, EdgeTreatment treatment, Origin at) {}
+    public record EdgeException(EdgeName edge, PanelEnd end, Origin at) {}
 
     /**
      * A single plane that is laid in its own way.

@@ -8,16 +8,19 @@ import java.util.Map;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
 import org.thalweg.finding.Refused;
-import org.thalweg.geometry.Point3;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.panel.Panels;
 import org.thalweg.panel.PlaneLaying;
-import org.thalweg.roof.Edge;
+import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.EdgeTreatments;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.units.Length;
+import org.thalweg.valley.HipLayout;
+import org.thalweg.valley.SlopedEdge;
+import org.thalweg.valley.Valleys.ValleyAsked;
 
 /** Lays out one job. */
 public final class Layouts {
@@ -25,60 +28,76 @@ public final class Layouts {
     private Layouts() {}
 
     /**
-     * Reads the roof, lays its panels and counts them.
+     * Reads the roof, lays out its panels, valleys and hips and counts what is ordered.
      *
      * @throws Refused when what was measured is no roof, or an edge or plane is named that it does not have
      */
     public static Layout layOut(LayoutCase asked) {
         Roof roof = Roofs.read(asked.survey());
         List<Refusal> refusals = new ArrayList<>(0);
-        EdgeTreatments treatments = new EdgeTreatments(asked.byKind(), byEdge(roof, asked, refusals));
+        PanelEnds ends = new PanelEnds(roof, asked.byKind(), asked.byEdge(), refusals);
         List<PlaneLaying> laying = laying(roof, asked, refusals);
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
-        PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
-        return new Layout(roof, panels, PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
+        ValleyWork.check(roof, sloped(roof), asked.valleys().pan());
+        List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
+        PanelLayout panels = Panels.layOut(roof, asked.spec(), each(treatments), laying);
+        return new Layout(
+                roof,
+                treatments,
+                panels,
+                valleys(roof, ends, asked),
+                hips(roof, treatments, asked.valleys()),
+                PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
     }
 
-    private static Map<Integer, EdgeTreatment> byEdge(Roof roof, LayoutCase asked, List<Refusal> refusals) {
+    private static EdgeTreatments each(List<EdgeTreatment> treatments) {
         Map<Integer, EdgeTreatment> byEdge = new HashMap<>();
-        for (LayoutCase.EdgeException exception : asked.byEdge()) {
-            boolean found = false;
-            for (int i = 0; i < roof.edges().size(); i++) {
-                if (named(exception.edge(), roof.edges().get(i), roof)) {
-                    byEdge.put(i, exception.treatment());
-                    found = true;
-                }
-            }
-            if (!found) {
-                refusals.add(Refusal.of(
-                        RefusalCode.NO_SUCH_EDGE,
-                        exception.at(),
-                        "No edge of the roof has this name or lies between these points. Ask /v1/roofs which edges it"
-                                + " has."));
-            }
+        for (int i = 0; i < treatments.size(); i++) {
+            byEdge.put(i, treatments.get(i));
         }
-        return byEdge;
+        return new EdgeTreatments(Map.of(), byEdge);
     }
 
-    private static boolean named(EdgeName name, Edge edge, Roof roof) {
-        if (name instanceof EdgeName.ById byId) {
-            return byId.id().equals(edge.id());
+    private static List<LaidValley> valleys(Roof roof, PanelEnds ends, LayoutCase asked) {
+        ValleyTerms terms = asked.valleys();
+        ValleyAsked common = terms.asked(asked.survey());
+        List<LaidValley> valleys = new ArrayList<>();
+        for (SlopedEdge edge : sloped(roof, EdgeKind.VALLEY)) {
+            valleys.add(LaidValley.of(roof, edge, ends.of(edge.index()), terms, common));
         }
-        EdgeName.Between line = (EdgeName.Between) name;
-        return onLine(edge.from(), line, roof) && onLine(edge.to(), line, roof);
+        return valleys;
     }
 
-    /** Between the two points a way through this one is no longer than the straight one, but for the tolerance. */
-    private static boolean onLine(Point3 point, EdgeName.Between line, Roof roof) {
-        double off =
-                point.minus(line.from()).cross(line.to().minus(line.from())).length()
-                        / line.to().distance(line.from());
-        double along = point.minus(line.from()).dot(line.to().minus(line.from()))
-                / line.to().distance(line.from());
-        double tolerance = roof.tolerance().metres();
-        return off <= tolerance && along >= -tolerance && along <= line.to().distance(line.from()) + tolerance;
+    private static List<HipLayout> hips(Roof roof, List<EdgeTreatment> treatments, ValleyTerms terms) {
+        List<HipLayout> hips = new ArrayList<>();
+        for (SlopedEdge edge : sloped(roof, EdgeKind.HIP)) {
+            Length setback = treatments.get(edge.index()).setback();
+            hips.add(HipLayout.of(edge, terms.cap(), setback, terms.panelCover(), roof.tolerance()));
+        }
+        return hips;
+    }
+
+    private static List<Integer> sloped(Roof roof) {
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < roof.edges().size(); i++) {
+            EdgeKind kind = roof.edges().get(i).kind();
+            if (kind == EdgeKind.VALLEY || kind == EdgeKind.HIP) {
+                found.add(i);
+            }
+        }
+        return found;
+    }
+
+    private static List<SlopedEdge> sloped(Roof roof, EdgeKind kind) {
+        List<SlopedEdge> found = new ArrayList<>();
+        for (int i = 0; i < roof.edges().size(); i++) {
+            if (roof.edges().get(i).kind() == kind) {
+                SlopedEdge.of(roof, i).ifPresent(found::add);
+            }
+        }
+        return found;
     }
 
     private static List<PlaneLaying> laying(Roof roof, LayoutCase asked, List<Refusal> refusals) {

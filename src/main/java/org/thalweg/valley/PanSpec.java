@@ -3,6 +3,7 @@ package org.thalweg.valley;
 import java.util.Optional;
 import org.thalweg.reference.Rules;
 import org.thalweg.units.Length;
+import org.thalweg.units.Pitch;
 
 /**
  * The pan and what it is laid by.
@@ -12,7 +13,7 @@ import org.thalweg.units.Length;
  * @param edgeReturn    r, girth of the return along each outer edge; 0 or more
  * @param holdBack      d, how far the panels stay off the low at the foot of the valley, if it is given
  * @param cover         c, how far the pan is to reach under the panels, if it is given; else as far as it must
- * @param widening      how much wider the open width of both sides together gets for each length down the valley; 0 or more
+ * @param widening      how much wider the open width of both sides together gets for its run down the valley
  * @param pieceLength   longest piece; more than the lap
  * @param shortestPiece shortest piece that can be made
  * @param lap           how far a piece lies over the one below; above 0
@@ -29,7 +30,7 @@ public record PanSpec(
         Length edgeReturn,
         Optional<Length> holdBack,
         Optional<Length> cover,
-        double widening,
+        Pitch widening,
         Length pieceLength,
         Length shortestPiece,
         Length lap,
@@ -70,7 +71,7 @@ public record PanSpec(
     /** d at the head of a valley this long: less by half the widening, the other half is the other side's; 0 or more. */
     public Length heldBackAtTop(Length valley) {
         return Length.metres(
-                Math.max(Math.min(0, heldBack().metres()), heldBack().metres() - widening / 2 * valley.metres()));
+                Math.max(Math.min(0, heldBack().metres()), heldBack().metres() - widening.tan() / 2 * valley.metres()));
     }
 
     /** What half the coil needs besides the hold-back: cover, rib leg and return. */

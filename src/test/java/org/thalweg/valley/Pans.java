@@ -33,7 +33,7 @@ final class Pans {
                 Length.inches(1),
                 holdBack,
                 Optional.empty(),
-                0,
+                new Pitch(0, 12),
                 Length.inches(120),
                 Length.inches(12),
                 Length.inches(8),

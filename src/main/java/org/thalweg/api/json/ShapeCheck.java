@@ -22,6 +22,7 @@ import org.thalweg.api.problem.Faults;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.OneForm;
+import org.thalweg.api.wire.ValleyForm;
 import org.thalweg.finding.Origin;
 
 /** Holds a wire record against its annotations, and puts what they find into our own words and pointers. */
@@ -100,6 +101,9 @@ final class ShapeCheck {
             }
             if (rule instanceof OneForm) {
                 return Fault.of(ReadingCode.ROOF_FORM, at.pointer(), what.getMessage());
+            }
+            if (rule instanceof ValleyForm) {
+                return Fault.of(ReadingCode.EITHER_OR, at.pointer(), what.getMessage());
             }
             throw new IllegalStateException("no words for " + rule);
         }

@@ -39,5 +39,7 @@ public enum ReadingCode {
     /** A word that is not one of those read there. */
     UNKNOWN_VALUE,
     /** The roof is given in no form, or in more than one. */
-    ROOF_FORM
+    ROOF_FORM,
+    /** Members are given that go instead of each other, or none of them is. */
+    EITHER_OR
 }

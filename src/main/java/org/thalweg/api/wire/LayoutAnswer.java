@@ -8,6 +8,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.panel.Lead;
+import org.thalweg.roof.PanelHold;
 
 /**
  * A roof, laid.
@@ -19,6 +20,8 @@ import org.thalweg.panel.Lead;
  * @param roof     planes and edges
  * @param laid     how each plane is laid
  * @param panels   every panel to cut
+ * @param valleys  every valley
+ * @param hips     every hip
  * @param order    equal blanks, counted
  * @param totals   sums of what is listed
  * @param findings what a crew should know of it
@@ -34,6 +37,8 @@ import org.thalweg.panel.Lead;
             "roof",
             "laid",
             "panels",
+            "valleys",
+            "hips",
             "order",
             "totals",
             "findings",
@@ -61,6 +66,15 @@ public record LayoutAnswer(
                 maxItems = Limits.PANELS_ANSWERED)
         List<PanelAnswer> panels,
 
+        @Schema(
+                description =
+                        "Every valley, in the order of the edges; one that more than two planes crowd about is left out.",
+                maxItems = Limits.EDGES)
+        List<ValleyAnswer> valleys,
+
+        @Schema(description = "Every hip, likewise.", maxItems = Limits.EDGES)
+        List<HipAnswer> hips,
+
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
 
@@ -69,7 +83,7 @@ public record LayoutAnswer(
 
         @Schema(
                 description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                        + " of the panels, in their order.",
+                        + " of the panels, in their order, then of the valleys and the hips.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 
@@ -83,12 +97,23 @@ public record LayoutAnswer(
      * @param panel          the panel
      * @param start          where the first strip goes
      * @param edgeTreatments how panels end
+     * @param valley         pan, spacings, heat and rain
+     * @param hipCap         cap of hips
      * @param tapeRule       how tape marks are rounded
      * @param defaults       which of them the request left out
      */
     @Schema(
             name = "LayoutUsed",
-            requiredProperties = {"tolerance", "panel", "start", "edgeTreatments", "tapeRule", "defaults"},
+            requiredProperties = {
+                "tolerance",
+                "panel",
+                "start",
+                "edgeTreatments",
+                "valley",
+                "hipCap",
+                "tapeRule",
+                "defaults"
+            },
             description = "The figures the roof was laid with, given or default.")
     public record LayoutUsed(
             @Schema(
@@ -102,10 +127,14 @@ public record LayoutAnswer(
             StartUsed start,
 
             @Schema(
-                    description = "How panels end, by edge kind, edge name or pair of corners as in the request, every"
-                            + " member filled in. What is not named ends on the roof line.",
+                    description =
+                            "How panels end, by edge kind, edge name or pair of corners as in the request, every"
+                                    + " member filled in. What is not named ends on the roof line, at valleys where `valleys` says.",
                     maxProperties = Limits.TREATMENTS)
             Map<String, TreatmentUsed> edgeTreatments,
+
+            ValleyUsed valley,
+            ValleyUsed.HipCapUsed hipCap,
 
             @Schema(description = "How tape marks are rounded.", maxLength = 200)
             String tapeRule,
@@ -223,6 +252,7 @@ public record LayoutAnswer(
      * @param setback how far it stops short
      * @param hem     metal folded under
      * @param turnUp  metal turned up
+     * @param hold    how it is held, at valleys
      */
     @Schema(
             name = "TreatmentUsed",
@@ -240,7 +270,12 @@ public record LayoutAnswer(
             double hem,
 
             @Schema(ref = "PositiveLength", description = "Metal beyond the finished edge that is turned up.")
-            double turnUp) {}
+            double turnUp,
+
+            @Schema(
+                    ref = "PanelHold",
+                    description = "How the panels' ends are held, where it was said or the kind is `valley`.")
+            Optional<PanelHold> hold) {}
 
     /**
      * One plane, laid.

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.Limits;
+import org.thalweg.roof.PanelHold;
 
 /**
  * A roof and the metal to lay on it.
@@ -19,6 +20,10 @@ import org.thalweg.api.Limits;
  * @param panel          the metal
  * @param start          where the first strip goes
  * @param edgeTreatments how panels end
+ * @param valleyPan      the pan of valleys
+ * @param hipCap         the cap of hips
+ * @param fastening      how things are fastened
+ * @param climate        heat and rain
  * @param laying         what single planes get instead
  * @param include        what else to answer
  * @param tolerance      how well the roof was measured
@@ -45,10 +50,22 @@ public record LayoutRequest(
                 maxProperties = Limits.TREATMENTS,
                 description = "How panels end at edges, by an edge kind (`valley`), by one edge's name (`V1`) or"
                         + " by the two corners it runs between (`A-B`). One edge's treatment replaces its"
-                        + " kind's. Default: every panel ends on the roof line.")
+                        + " kind's. Default: at valleys held back as the pan says, elsewhere on the roof line.")
         @Size(max = Limits.TREATMENTS)
         @Nullable
         Map<@Size(min = 1, max = 2 * Limits.ID_LENGTH + 1) String, @Valid TreatmentForm> edgeTreatments,
+
+        @Schema(description = "The pan of every valley. Default: each member's own.") @Nullable @Valid
+        ValleyPanForm valleyPan,
+
+        @Schema(description = "The cap of every hip. Default: each member's own.") @Nullable @Valid
+        HipCapForm hipCap,
+
+        @Schema(description = "How things are fastened. Default: each member's own.") @Nullable @Valid
+        FasteningForm fastening,
+
+        @Schema(description = "Heat and rain. Default: each member's own.") @Nullable @Valid
+        ClimateForm climate,
 
         @Schema(
                 maxProperties = Limits.PLANES,
@@ -209,6 +226,7 @@ public record LayoutRequest(
      * @param setback how far it stops short
      * @param hem     extra metal folded under
      * @param turnUp  extra metal turned up
+     * @param hold    how it is held
      */
     @Schema(
             name = "EdgeTreatment",
@@ -217,14 +235,15 @@ public record LayoutRequest(
     public record TreatmentForm(
             @Schema(
                     description = "How far the finished edge stops short of the roof line, in the plane, square"
-                            + " to it; below 0 it runs past. -2 m to 2 m in the request's length unit."
-                            + " Default: 0.")
+                            + " to it; below 0 it runs past. -2 m to 2 m in the request's length unit. At a valley it is the hold-back at"
+                            + " the foot. Default: 0; at a valley what the pan says.")
             @Nullable
             WireLength setback,
 
             @Schema(
                     description = "Metal beyond the finished edge that is folded under. 0 m to 0.5 m in the"
-                            + " request's length unit. Default: 0.")
+                            + " request's length unit. Default: 0; at a valley with `cleated` hold 1 in, or 25 mm in metric"
+                            + " units (from memory: common standing-seam practice).")
             @Nullable
             WireLength hem,
 
@@ -232,7 +251,15 @@ public record LayoutRequest(
                     description = "Metal beyond the finished edge that is turned up. 0 m to 0.5 m in the"
                             + " request's length unit. Default: 0.")
             @Nullable
-            WireLength turnUp) {}
+            WireLength turnUp,
+
+            @Schema(
+                    ref = "PanelHold",
+                    description =
+                            "How the panels' ends are held; read at valleys, where it decides hem, cleats and screws."
+                                    + " Default: fixed.")
+            @Nullable
+            PanelHold hold) {}
 
     /**
      * How one plane is laid.
@@ -278,6 +305,7 @@ public record LayoutRequest(
     /** What a layout may answer besides the cut schedule. */
     public enum Include {
         OFFCUTS,
-        WORLD
+        WORLD,
+        WORKING
     }
 }

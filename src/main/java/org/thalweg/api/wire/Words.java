@@ -5,6 +5,7 @@ import org.thalweg.roof.EdgeKind;
 import org.thalweg.units.AreaUnit;
 import org.thalweg.units.LengthUnit;
 import org.thalweg.units.MassUnit;
+import org.thalweg.units.TemperatureScale;
 
 /** How the constants of the service's enums are written on the wire. */
 public final class Words {
@@ -21,6 +22,9 @@ public final class Words {
         }
         if (constant instanceof MassUnit mass) {
             return mass.symbol();
+        }
+        if (constant instanceof TemperatureScale scale) {
+            return scale.symbol();
         }
         return constant instanceof EdgeKind kind ? kind.wire() : camelCase(constant.name());
     }

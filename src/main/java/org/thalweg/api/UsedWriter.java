@@ -1,0 +1,198 @@
+package org.thalweg.api;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.thalweg.api.wire.ClimateForm;
+import org.thalweg.api.wire.FasteningForm;
+import org.thalweg.api.wire.HipCapForm;
+import org.thalweg.api.wire.LayoutAnswer.TreatmentUsed;
+import org.thalweg.api.wire.LayoutRequest.TreatmentForm;
+import org.thalweg.api.wire.RiseAndRun;
+import org.thalweg.api.wire.ValleyPanForm;
+import org.thalweg.api.wire.ValleyUsed;
+import org.thalweg.api.wire.ValleyUsed.ClimateUsed;
+import org.thalweg.api.wire.ValleyUsed.FasteningUsed;
+import org.thalweg.api.wire.ValleyUsed.HipCapUsed;
+import org.thalweg.api.wire.ValleyUsed.PanUsed;
+import org.thalweg.fastening.ValleyRows.Spacings;
+import org.thalweg.movement.Temperatures;
+import org.thalweg.packet.LayoutCase.EdgeException;
+import org.thalweg.packet.PanelEnd;
+import org.thalweg.packet.ValleyTerms;
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.roof.EdgeTreatment;
+import org.thalweg.roof.PanelHold;
+import org.thalweg.units.Length;
+import org.thalweg.units.LengthUnit;
+import org.thalweg.units.TemperatureScale;
+import org.thalweg.units.Units;
+import org.thalweg.valley.PanSpec;
+
+/** Writes the figures valleys, hips and panel ends were laid out with, given or default. */
+final class UsedWriter {
+
+    private final Units units;
+
+    UsedWriter(Units units) {
+        this.units = units;
+    }
+
+    ValleyUsed valley(ValleyTerms terms, @Nullable ClimateForm climate) {
+        return new ValleyUsed(pan(terms), fastening(terms), climate(terms, climate));
+    }
+
+    private PanUsed pan(ValleyTerms terms) {
+        PanSpec pan = terms.pan();
+        List<Double> stations = terms.stations().stream().map(this::length).toList();
+        return new PanUsed(
+                length(pan.coilWidth()),
+                length(pan.ribLeg()),
+                length(pan.edgeReturn()),
+                length(pan.heldBack()),
+                new RiseAndRun(pan.widening().rise(), pan.widening().run()),
+                length(pan.pieceLength()),
+                length(pan.shortestPiece()),
+                length(pan.lap()),
+                length(pan.pastEave()),
+                length(pan.wallTurnUp()),
+                length(pan.ribPastEave()),
+                length(pan.ribPastTop()),
+                length(pan.ribPastValley()),
+                length(terms.spacings().panEdge()),
+                length(terms.panScrewInset()),
+                length(pan.cleatLength()),
+                length(terms.margin()),
+                stations);
+    }
+
+    private FasteningUsed fastening(ValleyTerms terms) {
+        Spacings spacings = terms.spacings();
+        return new FasteningUsed(
+                length(spacings.panel()),
+                length(spacings.cleat()),
+                length(terms.fastenerInset()),
+                length(spacings.ribClearance()),
+                length(spacings.edgeDistance()),
+                length(terms.screwPlay().eachWay()));
+    }
+
+    /** In the scale the caller gave; without one in Fahrenheit for callers who measure in inches or feet. */
+    private ClimateUsed climate(ValleyTerms terms, @Nullable ClimateForm given) {
+        boolean inches = units.length() == LengthUnit.INCH || units.length() == LengthUnit.FOOT;
+        TemperatureScale scale = given != null && given.temperature() != null
+                ? given.temperature()
+                : inches ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+        Temperatures temperatures = terms.temperatures();
+        return new ClimateUsed(
+                scale.round(temperatures.lowest()),
+                scale.round(temperatures.highest()),
+                scale.round(temperatures.installedAt()),
+                scale,
+                terms.temperaturesSource().text(),
+                terms.rainfall().map(rain -> FigureWriter.write(rain, units)));
+    }
+
+    HipCapUsed hipCap(ValleyTerms terms) {
+        return new HipCapUsed(length(terms.cap().leg()), length(terms.cap().closureInset()));
+    }
+
+    /** Every treatment of the request, by its name there, filled in. */
+    Map<String, TreatmentUsed> treatments(
+            @Nullable Map<String, TreatmentForm> given,
+            Map<EdgeKind, PanelEnd> byKind,
+            List<EdgeException> byEdge,
+            ValleyTerms terms) {
+        Map<String, TreatmentUsed> used = new LinkedHashMap<>();
+        if (given != null) {
+            byKind.forEach(
+                    (kind, end) -> used.put(kind.wire(), kind == EdgeKind.VALLEY ? valley(end, terms) : other(end)));
+            byEdge.forEach(exception -> used.put(exception.at().name(), other(exception.end())));
+            return inOrder(given, used);
+        }
+        return used;
+    }
+
+    private static Map<String, TreatmentUsed> inOrder(
+            Map<String, TreatmentForm> given, Map<String, TreatmentUsed> used) {
+        Map<String, TreatmentUsed> ordered = new LinkedHashMap<>();
+        for (String name : given.keySet()) {
+            TreatmentUsed treatment = used.get(name);
+            if (treatment != null) {
+                ordered.put(name, treatment);
+            }
+        }
+        return ordered;
+    }
+
+    private TreatmentUsed valley(PanelEnd end, ValleyTerms terms) {
+        return used(terms.treatment(end, Length.ZERO), Optional.of(terms.hold(end)));
+    }
+
+    private TreatmentUsed other(PanelEnd end) {
+        return used(end.treatment(), end.hold());
+    }
+
+    private TreatmentUsed used(EdgeTreatment treatment, Optional<PanelHold> hold) {
+        return new TreatmentUsed(
+                length(treatment.setback()), length(treatment.hem()), length(treatment.turnUp()), hold);
+    }
+
+    /** Pointers to what a request left out of pan, fastening, climate and cap. */
+    static void defaults(
+            @Nullable ValleyPanForm pan,
+            @Nullable FasteningForm fastening,
+            @Nullable ClimateForm climate,
+            List<String> left) {
+        ValleyPanForm ofPan = pan == null ? ValleyTermsReader.NO_PAN : pan;
+        FasteningForm ofFastening = fastening == null ? ValleyTermsReader.NO_FASTENING : fastening;
+        ClimateForm ofClimate = climate == null ? ValleyTermsReader.NO_CLIMATE : climate;
+        ifAbsent(ofPan.coilWidth(), "#/valleyPan/coilWidth", left);
+        ifAbsent(ofPan.ribLeg(), "#/valleyPan/ribLeg", left);
+        ifAbsent(ofPan.edgeReturn(), "#/valleyPan/edgeReturn", left);
+        if (ofPan.cover() == null) {
+            ifAbsent(ofPan.holdBack(), "#/valleyPan/holdBack", left);
+        }
+        ifAbsent(ofPan.widening(), "#/valleyPan/widening", left);
+        ifAbsent(ofPan.pieceLength(), "#/valleyPan/pieceLength", left);
+        ifAbsent(ofPan.shortestPiece(), "#/valleyPan/shortestPiece", left);
+        ifAbsent(ofPan.lap(), "#/valleyPan/lap", left);
+        ifAbsent(ofPan.eaveProjection(), "#/valleyPan/eaveProjection", left);
+        ifAbsent(ofPan.wallTurnUp(), "#/valleyPan/wallTurnUp", left);
+        ifAbsent(ofPan.ribPastEave(), "#/valleyPan/ribPastEave", left);
+        ifAbsent(ofPan.ribPastTop(), "#/valleyPan/ribPastTop", left);
+        ifAbsent(ofPan.ribPastValley(), "#/valleyPan/ribPastValley", left);
+        ifAbsent(ofPan.fastenerSpacing(), "#/valleyPan/fastenerSpacing", left);
+        ifAbsent(ofPan.edgeInset(), "#/valleyPan/edgeInset", left);
+        ifAbsent(ofPan.cleatLength(), "#/valleyPan/cleatLength", left);
+        ifAbsent(ofPan.waterMargin(), "#/valleyPan/waterMargin", left);
+        ifAbsent(ofPan.stations(), "#/valleyPan/stations", left);
+        ifAbsent(ofFastening.valleySpacing(), "#/fastening/valleySpacing", left);
+        ifAbsent(ofFastening.cleatSpacing(), "#/fastening/cleatSpacing", left);
+        ifAbsent(ofFastening.fastenerInset(), "#/fastening/fastenerInset", left);
+        ifAbsent(ofFastening.ribClearance(), "#/fastening/ribClearance", left);
+        ifAbsent(ofFastening.edgeDistance(), "#/fastening/edgeDistance", left);
+        ifAbsent(ofFastening.screwPlay(), "#/fastening/screwPlay", left);
+        ifAbsent(ofClimate.lowest(), "#/climate/lowest", left);
+        ifAbsent(ofClimate.highest(), "#/climate/highest", left);
+        ifAbsent(ofClimate.installedAt(), "#/climate/installedAt", left);
+    }
+
+    static void hipCapDefaults(@Nullable HipCapForm cap, List<String> left) {
+        HipCapForm of = cap == null ? ValleyTermsReader.NO_CAP : cap;
+        ifAbsent(of.leg(), "#/hipCap/leg", left);
+        ifAbsent(of.closureInset(), "#/hipCap/closureInset", left);
+    }
+
+    static void ifAbsent(@Nullable Object given, String pointer, List<String> left) {
+        if (given == null) {
+            left.add(pointer);
+        }
+    }
+
+    private double length(Length length) {
+        return units.length().round(length);
+    }
+}

@@ -1,0 +1,90 @@
+package org.thalweg.api;
+
+import org.thalweg.reference.Rules;
+import org.thalweg.units.Length;
+import org.thalweg.units.LengthUnit;
+
+/**
+ * What a valley's pan, its fasteners and a hip's cap are like when the caller does not say. Round inches for callers who work
+ * in inches or feet, round millimetres for the rest. Where no source stands beside a figure it is common practice without one.
+ *
+ * @param coilWidth       48 in, with which the usual pan reaches 6 in under panels held back 12 3/4 in
+ * @param ribLeg          with the return 5 1/4 in
+ * @param edgeReturn      a hem or water stop
+ * @param pieceLength     of pan and cleat
+ * @param shortestPiece   of the pan
+ * @param lap             8 in [published: Copper Development Association, Copper in Architecture 9.5], or 200 mm [published: New
+ *                        Zealand cladding code of practice 15.3.4]
+ * @param eaveProjection  past an eave
+ * @param wallTurnUp      4 in, 102 mm [published: IRC R905.2.8.3]
+ * @param ribPastEnd      past foot or head
+ * @param ribPastValley   past another valley
+ * @param fastenerSpacing of the pan's own fasteners, and of a cleat's [the latter published: UFGS 07 60 00, 3.1.23]
+ * @param edgeInset       of the pan's fasteners; edge distance of every row; margin of the water; inset of a hip's closure
+ * @param valleySpacing   of the screws at a valley
+ * @param fastenerInset   inside the panels' edge
+ * @param ribClearance    from a rib
+ * @param cleatHem        round a cleat [from memory: common standing-seam practice]
+ * @param capLeg          of a hip's cap
+ */
+record ValleyDefaults(
+        Length coilWidth,
+        Length ribLeg,
+        Length edgeReturn,
+        Length pieceLength,
+        Length shortestPiece,
+        Length lap,
+        Length eaveProjection,
+        Length wallTurnUp,
+        Length ribPastEnd,
+        Length ribPastValley,
+        Length fastenerSpacing,
+        Length edgeInset,
+        Length valleySpacing,
+        Length fastenerInset,
+        Length ribClearance,
+        Length cleatHem,
+        Length capLeg) {
+
+    private static final ValleyDefaults INCHES = new ValleyDefaults(
+            Length.inches(48),
+            Length.inches(4.25),
+            Length.inches(1),
+            Length.feet(10),
+            Length.inches(12),
+            Rules.valleyUsualLap().value(),
+            Length.inches(0.5),
+            Rules.sideWallLeastHeight().value(),
+            Length.inches(2),
+            Length.inches(24),
+            Length.inches(12),
+            Length.inches(1),
+            Length.inches(4),
+            Length.inches(2),
+            Length.inches(0.75),
+            Length.inches(1),
+            Length.inches(6));
+
+    private static final ValleyDefaults METRIC = new ValleyDefaults(
+            Length.millimetres(1220),
+            Length.millimetres(110),
+            Length.millimetres(25),
+            Length.metres(3),
+            Length.millimetres(300),
+            Length.millimetres(200),
+            Length.millimetres(12),
+            Length.millimetres(102),
+            Length.millimetres(50),
+            Length.millimetres(600),
+            Length.millimetres(300),
+            Length.millimetres(25),
+            Length.millimetres(100),
+            Length.millimetres(50),
+            Length.millimetres(20),
+            Length.millimetres(25),
+            Length.millimetres(150));
+
+    static ValleyDefaults of(LengthUnit unit) {
+        return unit == LengthUnit.INCH || unit == LengthUnit.FOOT ? INCHES : METRIC;
+    }
+}

@@ -1,0 +1,172 @@
+package org.thalweg.api.wire;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.thalweg.api.Limits;
+import org.thalweg.api.problem.Figure;
+import org.thalweg.units.TemperatureScale;
+
+/**
+ * The figures valleys and hips were laid out with, given or default.
+ *
+ * @param valleyPan the pan
+ * @param fastening spacings
+ * @param climate   heat and rain
+ */
+@Schema(
+        name = "ValleyUsed",
+        requiredProperties = {"valleyPan", "fastening", "climate"},
+        description = "The figures valleys were laid out with, given or default; lengths in the request's length unit.")
+public record ValleyUsed(PanUsed valleyPan, FasteningUsed fastening, ClimateUsed climate) {
+
+    /**
+     * The pan; members as in the request.
+     *
+     * @param coilWidth       width of the flat sheet
+     * @param ribLeg          girth of a leg
+     * @param edgeReturn      girth of a return
+     * @param holdBack        of the panels at the foot, where no treatment says another
+     * @param widening        of the open width, down the valley
+     * @param pieceLength     longest piece
+     * @param shortestPiece   shortest piece
+     * @param lap             of the pieces
+     * @param eaveProjection  past an eave
+     * @param wallTurnUp      at a wall
+     * @param ribPastEave     past the foot
+     * @param ribPastTop      past the head
+     * @param ribPastValley   past another valley
+     * @param fastenerSpacing of the pan's own fasteners
+     * @param edgeInset       of those
+     * @param cleatLength     longest piece of the cleat
+     * @param waterMargin     off the panels
+     * @param stations        where water is looked at; empty for each quarter
+     */
+    @Schema(
+            name = "ValleyPanUsed",
+            requiredProperties = {
+                "coilWidth",
+                "ribLeg",
+                "edgeReturn",
+                "holdBack",
+                "widening",
+                "pieceLength",
+                "shortestPiece",
+                "lap",
+                "eaveProjection",
+                "wallTurnUp",
+                "ribPastEave",
+                "ribPastTop",
+                "ribPastValley",
+                "fastenerSpacing",
+                "edgeInset",
+                "cleatLength",
+                "waterMargin",
+                "stations"
+            },
+            description = "The pan as used; members mean what they mean in the request.")
+    public record PanUsed(
+            @Schema(ref = "PositiveLength") double coilWidth,
+            @Schema(ref = "PositiveLength") double ribLeg,
+            @Schema(ref = "PositiveLength") double edgeReturn,
+
+            @Schema(ref = "PositiveLength", description = "At the foot of a valley, where no treatment says another.")
+            double holdBack,
+
+            @Schema(description = "Of the open width, down the valley.")
+            RiseAndRun widening,
+
+            @Schema(ref = "PositiveLength") double pieceLength,
+            @Schema(ref = "PositiveLength") double shortestPiece,
+            @Schema(ref = "PositiveLength") double lap,
+            @Schema(ref = "PositiveLength") double eaveProjection,
+            @Schema(ref = "PositiveLength") double wallTurnUp,
+            @Schema(ref = "PositiveLength") double ribPastEave,
+            @Schema(ref = "PositiveLength") double ribPastTop,
+            @Schema(ref = "PositiveLength") double ribPastValley,
+            @Schema(ref = "PositiveLength") double fastenerSpacing,
+            @Schema(ref = "PositiveLength") double edgeInset,
+            @Schema(ref = "PositiveLength") double cleatLength,
+            @Schema(ref = "PositiveLength") double waterMargin,
+
+            @Schema(
+                    description = "Up the valley from its foot, as given; empty for each quarter.",
+                    maxItems = Limits.STATIONS)
+            List<Double> stations) {}
+
+    /**
+     * Spacings; members as in the request.
+     *
+     * @param valleySpacing of screws at a valley
+     * @param cleatSpacing  of a cleat's fasteners
+     * @param fastenerInset inside the panels' edge
+     * @param ribClearance  from a rib
+     * @param edgeDistance  from an end
+     * @param screwPlay     of a fixed screw
+     */
+    @Schema(
+            name = "FasteningUsed",
+            requiredProperties = {
+                "valleySpacing",
+                "cleatSpacing",
+                "fastenerInset",
+                "ribClearance",
+                "edgeDistance",
+                "screwPlay"
+            },
+            description = "Spacings as used; members mean what they mean in the request.")
+    public record FasteningUsed(
+            @Schema(ref = "PositiveLength") double valleySpacing,
+            @Schema(ref = "PositiveLength") double cleatSpacing,
+            @Schema(ref = "PositiveLength") double fastenerInset,
+            @Schema(ref = "PositiveLength") double ribClearance,
+            @Schema(ref = "PositiveLength") double edgeDistance,
+            @Schema(ref = "PositiveLength") double screwPlay) {}
+
+    /**
+     * Heat and rain; members as in the request.
+     *
+     * @param lowest            coldest
+     * @param highest           warmest
+     * @param installedAt       when fastened
+     * @param temperature       scale of the three
+     * @param temperatureSource where they come from
+     * @param rainfall          what comes down in an hour
+     */
+    @Schema(
+            name = "ClimateUsed",
+            requiredProperties = {"lowest", "highest", "installedAt", "temperature", "temperatureSource"},
+            description = "Heat and rain as used.")
+    public record ClimateUsed(
+            @Schema(ref = "Degrees", description = "Coldest the metal gets.")
+            double lowest,
+
+            @Schema(ref = "Degrees", description = "Warmest it gets.")
+            double highest,
+
+            @Schema(ref = "Degrees", description = "How warm it is when it is fastened.")
+            double installedAt,
+
+            @Schema(ref = "TemperatureScale", description = "Scale of the three.")
+            TemperatureScale temperature,
+
+            @Schema(description = "Where they come from.", maxLength = 400)
+            String temperatureSource,
+
+            @Schema(description = "Rain to be led off, when it is known.")
+            Optional<Figure> rainfall) {}
+
+    /**
+     * The cap of hips.
+     *
+     * @param leg          from its bend to its edge
+     * @param closureInset how far inside that edge the closure stands
+     */
+    @Schema(
+            name = "HipCapUsed",
+            requiredProperties = {"leg", "closureInset"},
+            description = "The cap of hips as used.")
+    public record HipCapUsed(
+            @Schema(ref = "PositiveLength") double leg,
+            @Schema(ref = "PositiveLength") double closureInset) {}
+}

@@ -1,0 +1,56 @@
+package org.thalweg.packet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
+import org.thalweg.roof.Edge;
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.roof.EdgeTreatment;
+import org.thalweg.roof.Roof;
+
+/** How panels end at every edge of one roof: as asked for a single edge, or else for its kind. */
+final class PanelEnds {
+
+    private final Roof roof;
+    private final Map<EdgeKind, PanelEnd> byKind;
+    private final Map<Integer, PanelEnd> byEdge = new HashMap<>();
+
+    /** @param refusals gets one for every name that names no edge */
+    PanelEnds(
+            Roof roof,
+            Map<EdgeKind, PanelEnd> byKind,
+            List<LayoutCase.EdgeException> exceptions,
+            List<Refusal> refusals) {
+        this.roof = roof;
+        this.byKind = byKind;
+        for (LayoutCase.EdgeException exception : exceptions) {
+            List<Integer> named = NamedEdges.of(roof, exception.edge());
+            named.forEach(edge -> byEdge.put(edge, exception.end()));
+            if (named.isEmpty()) {
+                refusals.add(Refusal.of(
+                        RefusalCode.NO_SUCH_EDGE,
+                        exception.at(),
+                        "No edge of the roof has this name or lies between these points. Ask /v1/roofs which edges it"
+                                + " has."));
+            }
+        }
+    }
+
+    PanelEnd of(int edge) {
+        PanelEnd ofKind = byKind.getOrDefault(roof.edges().get(edge).kind(), PanelEnd.NONE);
+        return byEdge.getOrDefault(edge, ofKind);
+    }
+
+    /** One treatment an edge, in the order of the roof's edges; at valleys the pan says what was not asked for. */
+    List<EdgeTreatment> treatments(ValleyTerms terms) {
+        List<EdgeTreatment> all = new ArrayList<>(roof.edges().size());
+        for (int i = 0; i < roof.edges().size(); i++) {
+            Edge edge = roof.edges().get(i);
+            all.add(edge.kind() == EdgeKind.VALLEY ? terms.treatment(of(i), edge.length()) : of(i).treatment());
+        }
+        return all;
+    }
+}
