@@ -37,7 +37,8 @@ class LimitsTest {
                 "CAUTIONS",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
-                "TOTALS");
+                "TOTALS",
+                "REFERENCE_ROWS");
         List<Double> told = Limits.ALL.stream()
                 .flatMap(limit -> List.of(limit.least(), limit.most()).stream())
                 .toList();
