@@ -66,6 +66,7 @@ public final class Limits {
     public static final int DEFAULTS = 100;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
     public static final int TOTALS = 20;
+    public static final int REFERENCE_ROWS = 1_000;
 
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
     public static final Limit RISE = new Limit("rise", 0, 1_000, "1", "#/minimumSlope/rise", "400 OUT_OF_RANGE");

@@ -1,5 +1,6 @@
 package org.thalweg.reference;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import org.thalweg.units.Angle;
@@ -32,12 +33,17 @@ public record Rule(
                 row.get("note"));
     }
 
+    /** The value as a number with the digits it was printed with, where it is one plain number. */
+    public Optional<BigDecimal> number() {
+        return value.matches("[0-9]+(\\.[0-9]+)?") ? Optional.of(new BigDecimal(value)) : Optional.empty();
+    }
+
     /** The value as something to compute with, where it is one plain length, slope or angle. */
     public Optional<Measure> measure() {
-        if (!value.matches("[0-9]+(\\.[0-9]+)?")) {
-            return Optional.empty();
-        }
-        double figure = Double.parseDouble(value);
+        return number().flatMap(number -> measure(number.doubleValue()));
+    }
+
+    private Optional<Measure> measure(double figure) {
         return switch (unit) {
             case "in per 12", "in per ft" -> Optional.of(new Pitch(figure, 12));
             case "deg" -> Optional.of(Angle.degrees(figure));

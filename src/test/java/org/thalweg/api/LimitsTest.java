@@ -38,7 +38,8 @@ class LimitsTest {
                 "NEEDED",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
-                "TOTALS");
+                "TOTALS",
+                "REFERENCE_ROWS");
         List<Double> told = Limits.ALL.stream()
                 .flatMap(limit -> List.of(limit.least(), limit.most()).stream())
                 .toList();

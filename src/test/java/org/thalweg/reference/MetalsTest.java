@@ -117,6 +117,17 @@ class MetalsTest {
     }
 
     @Test
+    void theLinesUsedForAMetalStandInTheTable() {
+        assertThat(Metals.all()).allSatisfy(metal -> {
+            assertThat(Metals.figures()).contains(metal.printedDensity(), metal.printedExpansion());
+            assertThat(metal.printedDensity().density()).isEqualTo(metal.density());
+            assertThat(metal.printedExpansion().expansion()).isEqualTo(metal.expansion());
+        });
+        assertThat(metal("copper").printedExpansion().value()).isEqualTo("9.4e-06");
+        assertThat(metal("aluminum").printedDensity().value()).isEqualTo("0.0986");
+    }
+
+    @Test
     void figuresStandInTheOrderOfTheFileWithTheDigitsPrinted() {
         assertThat(Metals.figures()).hasSize(18);
         MetalFigure first = Metals.figures().get(0);

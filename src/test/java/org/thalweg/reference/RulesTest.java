@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -129,6 +130,17 @@ class RulesTest {
         assertThat(measure("valley", "details valid for valley slopes of at least"))
                 .as("inches to the foot")
                 .contains(new Pitch(4.5, 12));
+    }
+
+    @Test
+    void aNumberKeepsTheDigitsPrinted() {
+        assertThat(rule("clip", "safety factor on single clip/fastener resistance")
+                        .number())
+                .contains(new BigDecimal("3.0"));
+        assertThat(rule(Rules.LEAST_SLOPE, "copper transverse seam, wide loose lock")
+                        .number())
+                .as("3 to 6")
+                .isEmpty();
     }
 
     @Test
