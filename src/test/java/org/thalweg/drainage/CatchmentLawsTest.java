@@ -92,6 +92,7 @@ class CatchmentLawsTest {
         assertThat(tally.buildings).isEqualTo(36);
         assertThat(tally.planes).isGreaterThan(200);
         assertThat(tally.valleys).isGreaterThan(20);
+        assertThat(tally.fed).as("edges that planes further up drain to").isPositive();
         assertThat(tally.leaky).isEmpty();
     }
 
@@ -119,6 +120,7 @@ class CatchmentLawsTest {
         private int buildings;
         private int planes;
         private int valleys;
+        private int fed;
         private double worst;
         private final List<String> leaky = new ArrayList<>();
         private final Map<String, Integer> refused = new TreeMap<>();
@@ -147,6 +149,12 @@ class CatchmentLawsTest {
             valleys += (int) roof.edges().stream()
                     .filter(edge -> edge.kind() == EdgeKind.VALLEY)
                     .count();
+            for (int p = 0; p < roof.planes().size(); p++) {
+                for (int edge : lowEdges(roof, p)) {
+                    Catchment catchment = Catchment.of(roof, p, edge);
+                    fed += catchment.planArea().equals(catchment.directPlanArea()) ? 0 : 1;
+                }
+            }
             double left = leaving(roof);
             if (Math.abs(left - fallen) > 1e-9 * fallen) {
                 leaky.add("%s: %s m2 of %s".formatted(building.id(), left, fallen));
@@ -155,8 +163,8 @@ class CatchmentLawsTest {
 
         @Override
         public String toString() {
-            return "buildings %d, refused %s, planes %d, valleys %d, worst sum %.1e, leaky %s"
-                    .formatted(buildings, refused, planes, valleys, worst, leaky);
+            return "buildings %d, refused %s, planes %d, valleys %d, edges fed from above %d, worst sum %.1e, leaky %s"
+                    .formatted(buildings, refused, planes, valleys, fed, worst, leaky);
         }
     }
 
