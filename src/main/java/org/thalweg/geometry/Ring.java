@@ -139,6 +139,21 @@ public final class Ring {
         return new Ring(newAcross, newUp, tag);
     }
 
+    /** The same ring read from another corner on. */
+    Ring startingAt(int corner) {
+        int n = across.length;
+        double[] newAcross = new double[n];
+        double[] newUp = new double[n];
+        int[] newTag = new int[n];
+        for (int i = 0; i < n; i++) {
+            int from = corner + i < n ? corner + i : corner + i - n;
+            newAcross[i] = across[from];
+            newUp[i] = up[from];
+            newTag[i] = tag[from];
+        }
+        return new Ring(newAcross, newUp, newTag);
+    }
+
     /** Mirrored on the diagonal, and read the other way round so that metal stays to the left. */
     Ring turned() {
         int n = across.length;

@@ -52,7 +52,23 @@ public final class SideMover {
                 return false;
             }
         }
-        return (after.openings().isEmpty() && convex(after.outer())) || SidesApart.in(after);
+        return after.openings().isEmpty() && convex(after.outer()) || SidesApart.in(after) && openingsInside(after);
+    }
+
+    /** Every opening still lies in the metal, and none in another: sides far apart may have passed each other whole. */
+    private static boolean openingsInside(Region after) {
+        for (int i = 0; i < after.openings().size(); i++) {
+            Ring opening = after.openings().get(i);
+            if (!after.outer().encloses(opening)) {
+                return false;
+            }
+            for (int j = 0; j < after.openings().size(); j++) {
+                if (i != j && after.openings().get(j).encloses(opening)) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static boolean sameWay(Ring before, Ring after) {

@@ -83,11 +83,16 @@ final class WoundFaces {
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
             openings.add(ring(polygon.getInteriorRingN(i).getCoordinates(), false, sides, tolerance));
         }
+        openings.sort(Comparator.<Ring>comparingDouble(ring -> ring.across(0))
+                .thenComparingDouble(ring -> ring.up(0))
+                .thenComparingDouble(Ring::signedArea));
         return new Region(ring(polygon.getExteriorRing().getCoordinates(), true, sides, tolerance), openings);
     }
 
+    /** The ring with its tags, from its lowest corner on: the faces are found in an order that changes from run to run. */
     private static Ring ring(Coordinate[] closed, boolean counterClockwise, STRtree sides, Tolerance tolerance) {
-        Ring bare = JtsRings.ring(closed, counterClockwise);
+        Ring found = JtsRings.ring(closed, counterClockwise);
+        Ring bare = found.startingAt(found.lowestLeft());
         int n = bare.size();
         int[] tags = new int[n];
         RingBuilder builder = new RingBuilder();

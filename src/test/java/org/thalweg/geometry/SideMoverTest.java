@@ -116,6 +116,41 @@ class SideMoverTest {
         assertThat(compared).isGreaterThan(500);
     }
 
+    /** The rim moves past the opening and leaves nothing, though no side of the one meets a side of the other. */
+    @Test
+    void anOpeningThatTheRimHasPassedLeavesNothing() {
+        Region frame =
+                new Region(Shapes.ring(0, 0, 0, 10, 0, 10, 10, 0, 10), List.of(Shapes.ring(4, 1, 1, 1, 9, 9, 9, 9, 1)));
+
+        assertThat(SideMover.move(frame, tag -> tag < 4 ? 4 : 0, TOLERANCE)).isEmpty();
+    }
+
+    /** A 3 by 3 opening grows to 8.5 by 4 and takes in its 3 by 3 neighbour. */
+    @Test
+    void anOpeningThatGrowsOverAnotherTakesItIn() {
+        Region holed = new Region(
+                Shapes.ring(0, 0, 0, 10, 0, 10, 10, 0, 10),
+                List.of(Shapes.ring(4, 1, 1, 1, 4, 4, 4, 4, 1), Shapes.ring(8, 5, 1, 5, 4, 8, 4, 8, 1)));
+
+        Region moved = SideMover.move(holed, tag -> tag < 4 || tag > 7 ? 0 : tag == 6 ? 5 : 0.5, TOLERANCE)
+                .get(0);
+
+        assertThat(moved.openings()).hasSize(1);
+        assertThat(moved.area()).isCloseTo(100 - 8.5 * 4, within(1e-9));
+    }
+
+    /** JTS hands faces out in an order that changes within one run; answers must not. */
+    @Test
+    void theSameShapeMovedTwiceIsTheSameToTheBit() {
+        for (long seed = 0; seed < 300; seed++) {
+            for (Region shape : Shapes.crooked(seed)) {
+                assertThat(SideMover.move(shape, tag -> 0.2, TOLERANCE))
+                        .as("seed %d", seed)
+                        .isEqualTo(SideMover.move(shape, tag -> 0.2, TOLERANCE));
+            }
+        }
+    }
+
     private static List<Integer> tags(Region region) {
         return IntStream.range(0, region.outer().size())
                 .mapToObj(region.outer()::tag)
