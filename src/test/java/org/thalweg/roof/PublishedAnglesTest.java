@@ -3,16 +3,10 @@ package org.thalweg.roof;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,11 +66,11 @@ class PublishedAnglesTest {
             "confidence");
 
     static List<CSVRecord> rafterTable() {
-        return rows("/published/rafter-table.csv");
+        return Printed.rows("/published/rafter-table.csv");
     }
 
     static List<CSVRecord> unequalTable() {
-        return rows("/published/unequal-pitch-hip-valley.csv");
+        return Printed.rows("/published/unequal-pitch-hip-valley.csv");
     }
 
     @ParameterizedTest(name = "[{index}] {0}")
@@ -178,19 +172,5 @@ class PublishedAnglesTest {
         }
         String[] fraction = parts[1].split("/", -1);
         return inches + Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]);
-    }
-
-    private static List<CSVRecord> rows(String resource) {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader reader = new InputStreamReader(Printed.open(resource), StandardCharsets.UTF_8)) {
-            return format.parse(reader).getRecords();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

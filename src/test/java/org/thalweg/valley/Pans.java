@@ -11,6 +11,7 @@ import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
+import org.thalweg.units.LengthUnit;
 import org.thalweg.units.Pitch;
 
 /** Valleys and pans to test with: a coil of 48 in, legs of 4 1/4 in, returns of 1 in, panels of 18 in. */
@@ -73,5 +74,29 @@ final class Pans {
 
     static ValleyLayout fixed(Roof roof, PanSpec pan) {
         return Valleys.layOut(valley(roof), pan, PanelHold.FIXED, asked(), TOLERANCE);
+    }
+
+    /** The usual pan in pieces of any length, the flats run past an eave by {@code pastEave} inches. */
+    static PanSpec pan(double pieceInches, double pastEave) {
+        return new PanSpec(
+                Length.inches(48),
+                Length.inches(4.25),
+                Length.inches(1),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                Length.inches(pieceInches),
+                Length.inches(12),
+                Length.inches(8),
+                Length.inches(pastEave),
+                Length.inches(4),
+                Length.inches(2),
+                Length.inches(2),
+                Length.inches(24),
+                Length.inches(120));
+    }
+
+    static double inches(Length length) {
+        return length.in(LengthUnit.INCH);
     }
 }
