@@ -9,24 +9,32 @@ import org.jspecify.annotations.Nullable;
 public final class Origin {
 
     /** The whole request. */
-    public static final Origin REQUEST = new Origin(null, "");
+    public static final Origin REQUEST = new Origin(null, "", false);
 
     private final @Nullable Origin parent;
     private final String step;
 
-    private Origin(@Nullable Origin parent, String step) {
+    private final boolean whole;
+
+    private Origin(@Nullable Origin parent, String step, boolean whole) {
         this.parent = parent;
         this.step = step;
+        this.whole = whole;
     }
 
     /** The member {@code name} of this object. */
     public Origin at(String name) {
-        return new Origin(this, name);
+        return whole ? this : new Origin(this, name, false);
     }
 
     /** The element {@code index} of this list, counted from 0. */
     public Origin at(int index) {
-        return new Origin(this, Integer.toString(index));
+        return at(Integer.toString(index));
+    }
+
+    /** The same place, for a thing that was worked out from all of it: whatever is asked for inside is here too. */
+    public Origin whole() {
+        return new Origin(parent, step, true);
     }
 
     /** The member's name, or the element's number. */

@@ -92,7 +92,7 @@ public record InnerCorner(
     }
 
     private PlaneOutline plane(String id, Point3... corners) {
-        return new PlaneOutline(id, List.of(corners), List.of(), at, at);
+        return new PlaneOutline(id, List.of(corners), List.of(), at.whole(), at.whole());
     }
 
     private void check() {

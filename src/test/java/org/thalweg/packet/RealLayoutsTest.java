@@ -36,7 +36,6 @@ import org.thalweg.reference.Metal;
 import org.thalweg.reference.Metals;
 import org.thalweg.roof.Building;
 import org.thalweg.roof.EdgeKind;
-import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
 import org.thalweg.roof.RoofSurvey;
@@ -69,10 +68,13 @@ class RealLayoutsTest {
             Length.metres(0.1),
             Length.metres(0.4));
 
-    private static final Map<EdgeKind, EdgeTreatment> TREATED = treated();
+    /** Panels end on every line; at valleys that has to be said, or the pan would hold them back. */
+    private static final Map<EdgeKind, PanelEnd> PLAIN = Map.of(EdgeKind.VALLEY, treatment(0, 0));
 
-    private static Map<EdgeKind, EdgeTreatment> treated() {
-        Map<EdgeKind, EdgeTreatment> treated = new EnumMap<>(EdgeKind.class);
+    private static final Map<EdgeKind, PanelEnd> TREATED = treated();
+
+    private static Map<EdgeKind, PanelEnd> treated() {
+        Map<EdgeKind, PanelEnd> treated = new EnumMap<>(EdgeKind.class);
         treated.put(EdgeKind.EAVE, treatment(-0.025, 0.025));
         treated.put(EdgeKind.VALLEY, treatment(0.3, 0.025));
         treated.put(EdgeKind.RIDGE, treatment(0.025, 0.025));
@@ -81,17 +83,21 @@ class RealLayoutsTest {
         return treated;
     }
 
-    private static EdgeTreatment treatment(double setback, double hem) {
-        return new EdgeTreatment(Length.metres(setback), Length.metres(hem), Length.ZERO);
+    private static PanelEnd treatment(double setback, double hem) {
+        return new PanelEnd(
+                Optional.of(Length.metres(setback)),
+                Optional.of(Length.metres(hem)),
+                Optional.empty(),
+                Optional.empty());
     }
 
-    private static LayoutCase asked(RoofSurvey survey, Map<EdgeKind, EdgeTreatment> byKind, Lead lead) {
+    private static LayoutCase asked(RoofSurvey survey, Map<EdgeKind, PanelEnd> byKind, Lead lead) {
         Metal metal = Metals.all().get(0);
         Length thickness = Length.metres(0.0007);
         PanelSheet sheet = new PanelSheet(
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
-        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of());
+        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()));
     }
 
     /** What was seen on a run over many buildings. */
@@ -110,7 +116,7 @@ class RealLayoutsTest {
         void hold(Building building) {
             Layout plain;
             try {
-                plain = Layouts.layOut(asked(building.survey(), Map.of(), Lead.LEFT));
+                plain = Layouts.layOut(asked(building.survey(), PLAIN, Lead.LEFT));
             } catch (Refused e) {
                 e.refusals().forEach(refusal -> refused.merge(refusal.code().name(), 1, Integer::sum));
                 return;
@@ -127,7 +133,7 @@ class RealLayoutsTest {
             for (PlanePanels plane : treated.panels().planes()) {
                 hold(plane, plane.finished().stream().mapToDouble(Region::area).sum(), id);
             }
-            for (Map<EdgeKind, EdgeTreatment> byKind : List.of(Map.<EdgeKind, EdgeTreatment>of(), TREATED)) {
+            for (Map<EdgeKind, PanelEnd> byKind : List.of(Map.<EdgeKind, PanelEnd>of(), TREATED)) {
                 Layout here = byKind.isEmpty() ? plain : treated;
                 List<Layout> copies = List.of(
                         moved(building, byKind, Lead.RIGHT, p -> new Point3(-p.x(), p.y(), p.z())),
@@ -169,7 +175,7 @@ class RealLayoutsTest {
     }
 
     private static Layout moved(
-            Building building, Map<EdgeKind, EdgeTreatment> byKind, Lead lead, UnaryOperator<Point3> to) {
+            Building building, Map<EdgeKind, PanelEnd> byKind, Lead lead, UnaryOperator<Point3> to) {
         RoofSurvey here = building.survey();
         List<PlaneOutline> planes = here.planes().stream()
                 .map(plane -> new PlaneOutline(
@@ -224,7 +230,7 @@ class RealLayoutsTest {
     void harshTreatmentsLeaveNothingUncovered(long seed) {
         Random random = new Random(seed);
         Building.in(KEPT, "").forEach(building -> {
-            Map<EdgeKind, EdgeTreatment> harsh = new EnumMap<>(EdgeKind.class);
+            Map<EdgeKind, PanelEnd> harsh = new EnumMap<>(EdgeKind.class);
             for (EdgeKind kind : EdgeKind.values()) {
                 harsh.put(kind, treatment(random.nextDouble() * 0.9 - 0.3, random.nextInt(4) * 0.03));
             }
@@ -237,7 +243,8 @@ class RealLayoutsTest {
                     mild.byKind(),
                     List.of(),
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
-                    List.of()));
+                    List.of(),
+                    mild.valleys()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =
                         plane.finished().stream().mapToDouble(Region::area).sum();

@@ -84,7 +84,7 @@ final class Pans {
                 Length.inches(1),
                 Optional.empty(),
                 Optional.empty(),
-                0,
+                new Pitch(0, 12),
                 Length.inches(pieceInches),
                 Length.inches(12),
                 Length.inches(8),

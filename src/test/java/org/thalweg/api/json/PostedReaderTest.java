@@ -123,8 +123,8 @@ class PostedReaderTest {
         assertThat(request.start()).isEqualTo(new StartForm(StartBy.LEAST_WASTE, null));
         assertThat(request.edgeTreatments())
                 .isEqualTo(Map.of(
-                        "eave", new TreatmentForm(number(-1), number(1), null),
-                        "A-B", new TreatmentForm(null, null, number(1))));
+                        "eave", new TreatmentForm(number(-1), number(1), null, null),
+                        "A-B", new TreatmentForm(null, null, number(1), null)));
         assertThat(request.laying())
                 .isEqualTo(
                         Map.of("south", new LayingForm(270.0, Leads.RIGHT, new StartForm(StartBy.OFFSET, number(3)))));

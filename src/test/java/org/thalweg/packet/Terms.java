@@ -1,0 +1,56 @@
+package org.thalweg.packet;
+
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.fastening.ValleyRows.Spacings;
+import org.thalweg.finding.Source;
+import org.thalweg.movement.Play;
+import org.thalweg.movement.Temperatures;
+import org.thalweg.reference.Metals;
+import org.thalweg.units.Length;
+import org.thalweg.units.Pitch;
+import org.thalweg.units.Rainfall;
+import org.thalweg.valley.HipLayout.HipCap;
+import org.thalweg.valley.PanSpec;
+
+/** What valleys are laid out by in tests, in metres. */
+final class Terms {
+
+    private Terms() {}
+
+    static ValleyTerms usual(Length panelCover) {
+        PanSpec pan = new PanSpec(
+                Length.metres(1.22),
+                Length.metres(0.11),
+                Length.metres(0.025),
+                Optional.empty(),
+                Optional.empty(),
+                new Pitch(0, 12),
+                Length.metres(3),
+                Length.metres(0.3),
+                Length.metres(0.2),
+                Length.metres(0.012),
+                Length.metres(0.102),
+                Length.metres(0.05),
+                Length.metres(0.05),
+                Length.metres(0.6),
+                Length.metres(3));
+        Spacings spacings = new Spacings(
+                Length.metres(0.3), Length.metres(0.1), Length.metres(0.3), Length.metres(0.025), Length.metres(0.02));
+        return new ValleyTerms(
+                pan,
+                panelCover,
+                Length.metres(0.05),
+                Length.metres(0.025),
+                Length.metres(0.025),
+                spacings,
+                Metals.all().get(0),
+                Temperatures.USUAL,
+                Source.COMMON_PRACTICE,
+                Play.SCREW_HOLE,
+                Optional.of(Rainfall.perHour(Length.metres(0.1))),
+                Length.metres(0.025),
+                List.of(),
+                new HipCap(Length.metres(0.15), Length.metres(0.025)));
+    }
+}
