@@ -132,8 +132,10 @@ final class LayoutWriter {
                 panel(asked),
                 start(asked.laying().start()),
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), asked.valleys()),
-                used.valley(asked.valleys(), request.climate()),
+                used.pan(asked.valleys()),
                 used.hipCap(asked.valleys()),
+                used.fastening(asked.valleys()),
+                used.climate(asked.valleys(), request.climate()),
                 Tape.rule(units.length()),
                 defaults(request));
     }

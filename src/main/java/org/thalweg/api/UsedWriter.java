@@ -10,9 +10,9 @@ import org.thalweg.api.wire.FasteningForm;
 import org.thalweg.api.wire.HipCapForm;
 import org.thalweg.api.wire.LayoutAnswer.TreatmentUsed;
 import org.thalweg.api.wire.LayoutRequest.TreatmentForm;
+import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.RiseAndRun;
 import org.thalweg.api.wire.ValleyPanForm;
-import org.thalweg.api.wire.ValleyUsed;
 import org.thalweg.api.wire.ValleyUsed.ClimateUsed;
 import org.thalweg.api.wire.ValleyUsed.FasteningUsed;
 import org.thalweg.api.wire.ValleyUsed.HipCapUsed;
@@ -40,13 +40,11 @@ final class UsedWriter {
         this.units = units;
     }
 
-    ValleyUsed valley(ValleyTerms terms, @Nullable ClimateForm climate) {
-        return new ValleyUsed(pan(terms), fastening(terms), climate(terms, climate));
-    }
-
-    private PanUsed pan(ValleyTerms terms) {
+    PanUsed pan(ValleyTerms terms) {
         PanSpec pan = terms.pan();
-        List<Double> stations = terms.stations().stream().map(this::length).toList();
+        List<MarkedLength> stations = terms.stations().stream()
+                .map(at -> RoofWriter.marked(at, units))
+                .toList();
         return new PanUsed(
                 length(pan.coilWidth()),
                 length(pan.ribLeg()),
@@ -68,7 +66,7 @@ final class UsedWriter {
                 stations);
     }
 
-    private FasteningUsed fastening(ValleyTerms terms) {
+    FasteningUsed fastening(ValleyTerms terms) {
         Spacings spacings = terms.spacings();
         return new FasteningUsed(
                 length(spacings.panel()),
@@ -80,7 +78,7 @@ final class UsedWriter {
     }
 
     /** In the scale the caller gave; without one in Fahrenheit for callers who measure in inches or feet. */
-    private ClimateUsed climate(ValleyTerms terms, @Nullable ClimateForm given) {
+    ClimateUsed climate(ValleyTerms terms, @Nullable ClimateForm given) {
         boolean inches = units.length() == LengthUnit.INCH || units.length() == LengthUnit.FOOT;
         TemperatureScale scale = given != null && given.temperature() != null
                 ? given.temperature()

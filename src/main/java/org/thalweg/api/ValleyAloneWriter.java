@@ -52,7 +52,9 @@ final class ValleyAloneWriter {
                 length(terms.panelCover()),
                 terms.metal().key(),
                 new RiseAndRun(least.rise(), least.run()),
-                used.valley(terms, request.climate()),
+                used.pan(terms),
+                used.fastening(terms),
+                used.climate(terms, request.climate()),
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), terms),
                 Tape.rule(units.length()),
                 defaults(request));

@@ -97,8 +97,10 @@ public record LayoutAnswer(
      * @param panel          the panel
      * @param start          where the first strip goes
      * @param edgeTreatments how panels end
-     * @param valley         pan, spacings, heat and rain
+     * @param valleyPan      pan of valleys
      * @param hipCap         cap of hips
+     * @param fastening      spacings
+     * @param climate        heat and rain
      * @param tapeRule       how tape marks are rounded
      * @param defaults       which of them the request left out
      */
@@ -109,8 +111,10 @@ public record LayoutAnswer(
                 "panel",
                 "start",
                 "edgeTreatments",
-                "valley",
+                "valleyPan",
                 "hipCap",
+                "fastening",
+                "climate",
                 "tapeRule",
                 "defaults"
             },
@@ -133,8 +137,10 @@ public record LayoutAnswer(
                     maxProperties = Limits.TREATMENTS)
             Map<String, TreatmentUsed> edgeTreatments,
 
-            ValleyUsed valley,
+            ValleyUsed.PanUsed valleyPan,
             ValleyUsed.HipCapUsed hipCap,
+            ValleyUsed.FasteningUsed fastening,
+            ValleyUsed.ClimateUsed climate,
 
             @Schema(description = "How tape marks are rounded.", maxLength = 200)
             String tapeRule,

@@ -7,18 +7,10 @@ import org.thalweg.api.Limits;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.units.TemperatureScale;
 
-/**
- * The figures valleys and hips were laid out with, given or default.
- *
- * @param valleyPan the pan
- * @param fastening spacings
- * @param climate   heat and rain
- */
-@Schema(
-        name = "ValleyUsed",
-        requiredProperties = {"valleyPan", "fastening", "climate"},
-        description = "The figures valleys were laid out with, given or default; lengths in the request's length unit.")
-public record ValleyUsed(PanUsed valleyPan, FasteningUsed fastening, ClimateUsed climate) {
+/** The figures valleys and hips were laid out with, given or default. */
+public final class ValleyUsed {
+
+    private ValleyUsed() {}
 
     /**
      * The pan; members as in the request.
@@ -92,7 +84,7 @@ public record ValleyUsed(PanUsed valleyPan, FasteningUsed fastening, ClimateUsed
             @Schema(
                     description = "Up the valley from its foot, as given; empty for each quarter.",
                     maxItems = Limits.STATIONS)
-            List<Double> stations) {}
+            List<MarkedLength> stations) {}
 
     /**
      * Spacings; members as in the request.

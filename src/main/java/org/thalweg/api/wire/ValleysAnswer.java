@@ -50,7 +50,9 @@ public record ValleysAnswer(
      * @param cover          of the panels
      * @param metal          of the panels
      * @param minimumSlope   flattest slope the system allows
-     * @param valley         pan, spacings, heat and rain
+     * @param valleyPan      the pan
+     * @param fastening      spacings
+     * @param climate        heat and rain
      * @param edgeTreatments how panels end
      * @param tapeRule       how tape marks are rounded
      * @param defaults       which of them the request left out
@@ -62,7 +64,9 @@ public record ValleysAnswer(
                 "cover",
                 "metal",
                 "minimumSlope",
-                "valley",
+                "valleyPan",
+                "fastening",
+                "climate",
                 "edgeTreatments",
                 "tapeRule",
                 "defaults"
@@ -81,7 +85,9 @@ public record ValleysAnswer(
             @Schema(description = "Flattest slope the panel system allows.")
             RiseAndRun minimumSlope,
 
-            ValleyUsed valley,
+            ValleyUsed.PanUsed valleyPan,
+            ValleyUsed.FasteningUsed fastening,
+            ValleyUsed.ClimateUsed climate,
 
             @Schema(
                     description =
