@@ -35,6 +35,32 @@ final class PlaneStrips {
         }
     }
 
+    /**
+     * Every edge's set-back, at its lower and its upper end. Which end lies lower is read in the frame the plane is laid in;
+     * a level side has no upper end.
+     */
+    private record SetBacks(List<EdgeTreatment> treatments, Tolerance tolerance) implements SideMover.Inward {
+
+        @Override
+        public double atStart(Ring ring, int side) {
+            return at(ring, side, side, ring.next(side));
+        }
+
+        @Override
+        public double atEnd(Ring ring, int side) {
+            return at(ring, side, ring.next(side), side);
+        }
+
+        private double at(Ring ring, int side, int end, int other) {
+            if (ring.tag(side) < 0) {
+                return 0;
+            }
+            EdgeTreatment treatment = treatments.get(ring.tag(side));
+            boolean upper = ring.up(end) - ring.up(other) > tolerance.metres();
+            return (upper ? treatment.setbackAtTop() : treatment.setback()).metres();
+        }
+    }
+
     private final List<Region> finished;
     private final List<Region> cut;
     private final double beside;
@@ -46,8 +72,7 @@ final class PlaneStrips {
     private final double to;
 
     PlaneStrips(Region shape, List<EdgeTreatment> treatments, double cover, Lead lead, Tolerance tolerance) {
-        this.finished = SideMover.move(
-                shape, side -> side < 0 ? 0 : treatments.get(side).setback().metres(), tolerance);
+        this.finished = SideMover.move(shape, new SetBacks(treatments, tolerance), tolerance);
         this.treatments = treatments;
         this.cover = cover;
         this.lead = lead;

@@ -79,6 +79,11 @@ final class Flat {
         return new EdgeTreatment(Length.metres(setback), Length.metres(hem), Length.metres(turnUp));
     }
 
+    /** Nothing folded; the lower end of the edge set back otherwise than the upper one. */
+    static EdgeTreatment tapered(double setback, double setbackAtTop) {
+        return new EdgeTreatment(Length.metres(setback), Length.metres(setbackAtTop), Length.ZERO, Length.ZERO);
+    }
+
     /** A panel of this cover that is never too long, too short or a sliver, and is ordered to the millimetre. */
     static PanelSpec cover(double cover) {
         return spec(cover, 1000, 0.001, 0);

@@ -21,6 +21,7 @@ import org.thalweg.geometry.Shapes;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.EdgeTreatments;
+import org.thalweg.units.Length;
 
 /** What holds of every layout, on a few thousand crooked planes made from seeds. */
 class PanelLawsTest {
@@ -50,7 +51,10 @@ class PanelLawsTest {
 
     private static void addTreatments(Ring ring, Random random, Map<Integer, EdgeTreatment> bySide) {
         for (int i = 0; i < ring.size(); i++) {
-            bySide.put(ring.tag(i), Flat.treatment(random.nextInt(4) * 0.05 - 0.05, random.nextInt(2) * 0.03, 0));
+            double setback = random.nextInt(4) * 0.05 - 0.05;
+            double atTop = random.nextInt(3) == 0 ? setback - 0.1 * random.nextDouble() : setback;
+            Length hem = Length.metres(random.nextInt(2) * 0.03);
+            bySide.put(ring.tag(i), new EdgeTreatment(Length.metres(setback), Length.metres(atTop), hem, Length.ZERO));
         }
     }
 
@@ -163,7 +167,12 @@ class PanelLawsTest {
         Map<Integer, EdgeTreatment> bySide = new HashMap<>();
         List<EdgeTreatment> all = c.treatments.of(Flat.roof(c.plane));
         for (int side = 0; side < all.size(); side++) {
-            bySide.put(side, Flat.treatment(all.get(side).setback().metres(), 0, 0));
+            EdgeTreatment treatment = all.get(side);
+            bySide.put(
+                    side,
+                    Flat.tapered(
+                            treatment.setback().metres(),
+                            treatment.setbackAtTop().metres()));
         }
         return Flat.treated(bySide);
     }

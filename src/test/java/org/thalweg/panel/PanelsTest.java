@@ -7,6 +7,7 @@ import static org.thalweg.panel.Flat.lay;
 import static org.thalweg.panel.Flat.layOut;
 import static org.thalweg.panel.Flat.offset;
 import static org.thalweg.panel.Flat.spec;
+import static org.thalweg.panel.Flat.tapered;
 import static org.thalweg.panel.Flat.treated;
 import static org.thalweg.panel.Flat.treatment;
 
@@ -126,6 +127,67 @@ class PanelsTest {
         assertThat(panel.place().up()).isCloseTo(-0.05, within(1e-12));
         assertThat(panel.cut().outer().mostAcross()).isEqualTo(2.0);
         assertThat(panel.blankLength().metres()).isCloseTo(3.04, within(1e-9));
+    }
+
+    /**
+     * A 3-4-5 valley on the right: from (4 0) up to (8 3), (0.6 -0.8) to its right. Held back 0.5 at the foot and 0.25 at
+     * the top it runs from (3.7 0.4) to (7.85 3.2). The foot is cut off where that line, which climbs 2.8 in 4.15, meets
+     * the eave: at 3.7 - 0.4 · 4.15 / 2.8; the rib at 6 crosses it at 0.4 + 2.3 · 2.8 / 4.15.
+     */
+    @Test
+    void aValleyThatLiesOpenWiderTowardTheEaveTurnsItsCut() {
+        Region plane = Shapes.region(0, 0, 4, 0, 8, 3, 0, 3);
+
+        Panel panel = lay(plane, cover(2), treated(Map.of(1, tapered(0.5, 0.25))), Lead.LEFT, offset(0))
+                .panels()
+                .get(2);
+
+        Cut cut = panel.cuts().get(0);
+        assertThat(cut.edge()).isEqualTo(1);
+        assertThat(cut.left(Tolerance.DEFAULT).orElseThrow() + panel.place().up())
+                .isCloseTo(0.4 + 0.3 * 2.8 / 4.15, within(1e-12));
+        assertThat(cut.right(2, Tolerance.DEFAULT).orElseThrow() + panel.place().up())
+                .isCloseTo(0.4 + 2.3 * 2.8 / 4.15, within(1e-12));
+    }
+
+    @Test
+    void theUpperEndOfAnEdgeIsTheSameWhicheverWayItsRingRuns() {
+        Region leaning = Shapes.region(0, 0, 10, 0, 12, 6, 2, 6);
+
+        PlanePanels laid = lay(
+                leaning, cover(2), treated(Map.of(1, tapered(0.5, 0.25), 3, tapered(0.5, 0.25))), Lead.LEFT, offset(0));
+
+        assertThat(laid.finished()).hasSize(1);
+        Region finished = laid.finished().get(0);
+        double root = Math.sqrt(40);
+        assertThat(offLine(finished, new Point2(10 - 0.5 * 6 / root, 0.5 * 2 / root)))
+                .isLessThan(1e-12);
+        assertThat(offLine(finished, new Point2(12 - 0.25 * 6 / root, 6 + 0.25 * 2 / root)))
+                .isLessThan(1e-12);
+        assertThat(offLine(finished, new Point2(0.5 * 6 / root, -0.5 * 2 / root)))
+                .isLessThan(1e-12);
+        assertThat(offLine(finished, new Point2(2 + 0.25 * 6 / root, 6 - 0.25 * 2 / root)))
+                .isLessThan(1e-12);
+    }
+
+    /** How far a place lies off the nearest of the lines a shape's sides run on. */
+    private static double offLine(Region shape, Point2 place) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < shape.outer().size(); i++) {
+            Point2 a = shape.outer().corner(i);
+            Point2 b = shape.outer().corner(shape.outer().next(i));
+            double cross = (b.across() - a.across()) * (place.up() - a.up())
+                    - (b.up() - a.up()) * (place.across() - a.across());
+            least = Math.min(least, Math.abs(cross) / a.distance(b));
+        }
+        return least;
+    }
+
+    @Test
+    void aLevelEdgeIsSetBackAlikeAllAlong() {
+        PlanePanels laid = lay(RECTANGLE, cover(2), treated(Map.of(0, tapered(0.5, 0.25))), Lead.LEFT, offset(0));
+
+        assertThat(laid.finishedArea().squareMetres()).isCloseTo(5 * 2.5, within(1e-12));
     }
 
     /** 3.0401 m, ordered to the centimetre, is 3.05 m; 3.04 m made of sums that are a rounding off stays 3.04 m. */
