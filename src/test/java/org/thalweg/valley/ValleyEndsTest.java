@@ -12,7 +12,6 @@ import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Point3;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.InnerCorner;
-import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
 import org.thalweg.units.Angle;
@@ -31,12 +30,12 @@ class ValleyEndsTest {
     private static final Roof ROOF = BOATHOUSE.read();
     private static final PanSpec LONG = Pans.pan(1_000, 0);
 
-    private static ValleyLayout laid(Roof roof, SlopedEdge edge) {
-        return Valleys.layOut(edge, LONG, PanelHold.FIXED, Pans.asked(), Pans.TOLERANCE);
+    private static ValleyLayout laid(SlopedEdge edge) {
+        return Pans.laid(edge, LONG);
     }
 
     private static ValleyLayout boathouse(String ends) {
-        return laid(ROOF, BOATHOUSE.edge(ROOF, ends));
+        return laid(BOATHOUSE.edge(ROOF, ends));
     }
 
     private static double in(double metres) {
@@ -145,8 +144,8 @@ class ValleyEndsTest {
                 .plane("GPQT")
                 .plane("RHTQ");
         Roof roof = gable.read();
-        ValleyLayout west = laid(roof, gable.edge(roof, "GT"));
-        ValleyLayout east = laid(roof, gable.edge(roof, "HT"));
+        ValleyLayout west = laid(gable.edge(roof, "GT"));
+        ValleyLayout east = laid(gable.edge(roof, "HT"));
         for (ValleyLayout laid : List.of(west, east)) {
             double reach = fold(only(laid).blank(), FoldKind.CROWN).to().up()
                     + only(laid).from().metres()
@@ -186,7 +185,7 @@ class ValleyEndsTest {
     void theFlatsOfTwoValleysThatMeetAtTheirFeetEndHalfWayBetweenThemAndLapPast() {
         Sketch pointed = pointed();
         Roof roof = pointed.read();
-        ValleyLayout east = laid(roof, pointed.edge(roof, "FT"));
+        ValleyLayout east = laid(pointed.edge(roof, "FT"));
         assertThat(east.edge().left().bottom().kind()).isEqualTo(EdgeKind.VALLEY);
         Bent lowest = Bent.outermostLowest(Bent.flats(roof, east, east.edge().left()));
         assertThat(in(lowest.world().x())).isCloseTo(-8, within(1e-9));
@@ -261,8 +260,8 @@ class ValleyEndsTest {
         SlopedEdge above = split.edge(roof, "NT");
         assertThat(below.right().top().kind()).isEqualTo(EdgeKind.FLUSH);
         assertThat(below.left().top().corner().inDegrees()).isCloseTo(180, within(1e-6));
-        ValleyLayout lower = laid(roof, below);
-        ValleyLayout upper = laid(roof, above);
+        ValleyLayout lower = laid(below);
+        ValleyLayout upper = laid(above);
         assertThat(Pans.inches(lower.edge().length())).isCloseTo(75, within(1e-9));
         assertThat(in(Bent.outermostHighest(Bent.flats(roof, lower, below.left()))
                                 .up()
@@ -307,7 +306,7 @@ class ValleyEndsTest {
         SlopedEdge below = bent.edge(roof, "FN");
         assertThat(below.right().top().kind()).isEqualTo(EdgeKind.PITCH_BREAK);
         assertThat(below.left().top().kind()).isEqualTo(EdgeKind.VALLEY);
-        Bent right = Bent.outermostHighest(Bent.flats(roof, laid(roof, below), below.right()));
+        Bent right = Bent.outermostHighest(Bent.flats(roof, laid(below), below.right()));
         assertThat(right.world().z() - bent.at('N').z())
                 .isCloseTo(Length.inches(8).metres() * below.right().pitch().sin(), within(1e-9));
     }
