@@ -14,8 +14,8 @@ import org.thalweg.units.Length;
  *
  * <p>The length that is divided is the metal's, from the lowest tip of the trimmed foot to the highest point of the head, not
  * the valley's: n = ceil((metal − lap) / (piece − lap)). A lap always lies between the foot and the head of the valley, never
- * in what hangs below the one or runs past the other, even if that makes the first piece or the last one too long; a valley
- * shorter than a lap is one piece.
+ * in what hangs below the one or runs past the other, so the piece below the last may end sooner than it could, and the first
+ * or the last may come out too long; a valley shorter than a lap is one piece.
  */
 final class PanPieces {
 
@@ -59,11 +59,11 @@ final class PanPieces {
         double length = valley.length().metres();
         List<double[]> spans = new ArrayList<>();
         double from = shape.lowest();
-        double to = Math.max(from + piece, Math.min(lap, length));
-        while (to < highest - tolerance.hair() && to < length) {
+        double to = Math.min(length, Math.max(from + piece, lap));
+        while (from + piece < highest - tolerance.hair() && to - lap > Math.max(from, -tolerance.hair())) {
             spans.add(new double[] {from, to});
             from = to - lap;
-            to = from + piece;
+            to = Math.min(length, from + piece);
         }
         spans.add(new double[] {from, highest});
         lengthenLast(spans);
