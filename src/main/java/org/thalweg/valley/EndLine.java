@@ -18,8 +18,9 @@ import org.thalweg.valley.SlopedEdge.End;
  * @param perOut how much further inward along the low the line lies for each length outward; cot ω
  * @param past   how far past its own corner the pan runs, along the low; 0 or more
  * @param turnUp whether what runs past is turned up at a wall
+ * @param onEdge whether it is the line of the edge the plane ends on; not where it lies half-way to one, or square
  */
-record EndLine(double perOut, double past, boolean turnUp, boolean halfWay) {
+record EndLine(double perOut, double past, boolean turnUp, boolean onEdge) {
 
     /** A plane whose next edge runs on within a degree of straight, or turns back, leaves the pan nothing to end on. */
     private static final double STRAIGHT = Math.toRadians(179);
@@ -30,7 +31,7 @@ record EndLine(double perOut, double past, boolean turnUp, boolean halfWay) {
         if (end.kind() == own) {
             return halfWay(corner, 0);
         }
-        return corner > STRAIGHT ? new EndLine(0, 0, false, false) : slanted(corner, 0, false);
+        return corner > STRAIGHT ? square(0) : slanted(corner, 0, false);
     }
 
     /** Where the pan of a valley ends. */
@@ -40,22 +41,28 @@ record EndLine(double perOut, double past, boolean turnUp, boolean halfWay) {
             return halfWay(corner, spec.lap().metres());
         }
         if (corner > STRAIGHT) {
-            return new EndLine(0, spec.lap().metres(), false, false);
+            return square(spec.lap().metres());
         }
         return switch (end.kind()) {
             case EAVE, ANGLED_EAVE -> slanted(corner, spec.pastEave().metres(), false);
             case SIDE_WALL, HEAD_WALL -> slanted(corner, spec.wallTurnUp().metres(), true);
+            case PITCH_BREAK, FLUSH, EXPANSION_JOINT ->
+                slanted(corner, spec.lap().metres(), false);
             default -> slanted(corner, 0, false);
         };
     }
 
     /** {@code past} is measured square to the line. */
     private static EndLine slanted(double angle, double past, boolean turnUp) {
-        return new EndLine(1 / Math.tan(angle), past / Math.sin(angle), turnUp, false);
+        return new EndLine(1 / Math.tan(angle), past / Math.sin(angle), turnUp, true);
+    }
+
+    private static EndLine square(double past) {
+        return new EndLine(0, past, false, false);
     }
 
     private static EndLine halfWay(double corner, double past) {
-        return new EndLine(1 / Math.tan(corner / 2), past / Math.sin(corner / 2), false, true);
+        return new EndLine(1 / Math.tan(corner / 2), past / Math.sin(corner / 2), false, false);
     }
 
     /** Where the metal ends, inward from the end of the valley; below 0 past it. */

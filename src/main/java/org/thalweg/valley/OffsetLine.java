@@ -56,7 +56,7 @@ public record OffsetLine(Point2 from, Point2 to, Length length, Mark lower, Mark
 
     private static Mark mark(SlopedEdge.End end, EndLine line, double up, double out, Tolerance tolerance) {
         double along = out / end.corner().sin();
-        boolean there = !line.halfWay() && along >= 0 && along <= end.reach().metres() + tolerance.hair();
+        boolean there = line.onEdge() && along >= 0 && along <= end.reach().metres() + tolerance.hair();
         return new Mark(
                 Length.metres(up),
                 Length.metres(out),

@@ -10,11 +10,12 @@ import org.thalweg.units.Length;
 
 /**
  * Divides a pan into pieces, the first at the foot, each over the one below. All are as long as a piece can be but the last;
- * if that came out too short to make, its neighbour gives up length to it.
+ * if that came out too short to make, its neighbour gives up length to it, if it can.
  *
  * <p>The length that is divided is the metal's, from the lowest tip of the trimmed foot to the highest point of the head, not
- * the valley's: n = ceil((metal − lap) / (piece − lap)). A lap never lies in a trimmed end: the piece at the foot goes up to a
- * lap above it at least, and the piece at the head comes down to a lap below it, even if that makes one too long.
+ * the valley's: n = ceil((metal − lap) / (piece − lap)). A lap always lies between the foot and the head of the valley, never
+ * in what hangs below the one or runs past the other, so the piece below the last may end sooner than it could, and the first
+ * or the last may come out too long; a valley shorter than a lap is one piece.
  */
 final class PanPieces {
 
@@ -52,19 +53,17 @@ final class PanPieces {
 
     /** From where to where each piece lies, up the low from the foot. */
     private List<double[]> spans() {
-        double lowest = shape.lowest();
         double highest = shape.highest();
         double piece = spec.pieceLength().metres();
         double lap = spec.lap().metres();
         double length = valley.length().metres();
-        double lastMayStart = Math.max(0, length - lap);
         List<double[]> spans = new ArrayList<>();
-        double from = lowest;
-        double to = Math.max(from + piece, Math.min(lap, length));
-        while (to < highest - tolerance.hair() && to - lap < lastMayStart) {
+        double from = shape.lowest();
+        double to = Math.min(length, Math.max(from + piece, lap));
+        while (from + piece < highest - tolerance.hair() && to - lap > Math.max(from, -tolerance.hair())) {
             spans.add(new double[] {from, to});
             from = to - lap;
-            to = from + piece;
+            to = Math.min(length, from + piece);
         }
         spans.add(new double[] {from, highest});
         lengthenLast(spans);
@@ -77,8 +76,10 @@ final class PanPieces {
         }
         double[] last = spans.get(spans.size() - 1);
         double[] before = spans.get(spans.size() - 2);
-        double missing = spec.shortestPiece().metres() - (last[1] - last[0]);
-        if (missing > 0) {
+        double least = spec.shortestPiece().metres();
+        double missing = least - (last[1] - last[0]);
+        boolean spared = before[1] - before[0] - missing >= least && last[0] - missing >= 0;
+        if (missing > 0 && spared) {
             last[0] -= missing;
             before[1] -= missing;
         }

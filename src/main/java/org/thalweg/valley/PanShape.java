@@ -41,6 +41,8 @@ final class PanShape {
     private final boolean slitAbove;
     private final Angle atLow;
     private final double hair;
+    private final double lowest;
+    private final double highest;
 
     PanShape(SlopedEdge valley, PanSpec spec, Tolerance tolerance) {
         leg = spec.ribLeg().metres();
@@ -61,6 +63,20 @@ final class PanShape {
         slitAbove = !meetsAbove;
         atLow = new Angle((Math.PI + valley.edge().bend().radians()) / 2);
         hair = tolerance.hair();
+        double down = Math.min(
+                ribFrom, Math.min(left.bottom().metal(flat), right.bottom().metal(flat)));
+        double up = Math.max(
+                ribTo, length - Math.min(left.top().metal(flat), right.top().metal(flat)));
+        double least = ribFrom;
+        double most = ribTo;
+        for (Ends side : List.of(left, right)) {
+            for (Point2 corner : trimmed(side, down, up)) {
+                least = Math.min(least, corner.up());
+                most = Math.max(most, corner.up());
+            }
+        }
+        lowest = least;
+        highest = most;
     }
 
     Ends left() {
@@ -73,14 +89,12 @@ final class PanShape {
 
     /** The lowest point of all, up the low from the foot; 0 or less. Metres. */
     double lowest() {
-        return Math.min(
-                ribFrom, Math.min(left.bottom().metal(flat), right.bottom().metal(flat)));
+        return lowest;
     }
 
     /** The highest point of all. Metres. */
     double highest() {
-        return Math.max(
-                ribTo, length - Math.min(left.top().metal(flat), right.top().metal(flat)));
+        return highest;
     }
 
     /** What lies between two places along the low, as a blank of its own. Metres up from the foot. */
@@ -101,24 +115,32 @@ final class PanShape {
      * from the low, along from the foot.
      */
     private List<Point2> half(Ends ends, double from, double to) {
-        List<Point2> strip =
-                List.of(new Point2(0, from), new Point2(flat, from), new Point2(flat, to), new Point2(0, to));
-        List<Point2> trimmed = above(strip, ends.bottom(), 0, 1);
-        trimmed = above(trimmed, ends.top(), length, -1);
-        List<Point2> withReturn = new ArrayList<>(8);
+        List<Point2> trimmed = trimmed(ends, from, to);
+        int lower = -1;
+        int upper = -1;
         for (int i = 0; i < trimmed.size(); i++) {
-            Point2 corner = trimmed.get(i);
-            boolean outer = corner.across() >= flat - hair;
-            if (outer && edgeReturn > 0) {
-                boolean lowerOne = i == 0 || trimmed.get(i - 1).across() < flat - hair;
-                Point2 beside = new Point2(flat + edgeReturn, corner.up());
-                withReturn.add(lowerOne ? corner : beside);
-                withReturn.add(lowerOne ? beside : corner);
-            } else {
-                withReturn.add(corner);
+            if (trimmed.get(i).across() >= flat - hair) {
+                lower = lower < 0 ? i : lower;
+                upper = i;
             }
         }
+        if (lower < 0
+                || edgeReturn <= hair
+                || trimmed.get(upper).up() - trimmed.get(lower).up() <= hair) {
+            return trimmed;
+        }
+        List<Point2> withReturn = new ArrayList<>(trimmed.subList(0, lower + 1));
+        withReturn.add(new Point2(flat + edgeReturn, trimmed.get(lower).up()));
+        withReturn.add(new Point2(flat + edgeReturn, trimmed.get(upper).up()));
+        withReturn.addAll(trimmed.subList(upper, trimmed.size()));
         return withReturn;
+    }
+
+    /** The flat alone. */
+    private List<Point2> trimmed(Ends ends, double from, double to) {
+        List<Point2> strip =
+                List.of(new Point2(0, from), new Point2(flat, from), new Point2(flat, to), new Point2(0, to));
+        return above(above(strip, ends.bottom(), 0, 1), ends.top(), length, -1);
     }
 
     /** Cuts a convex shape along the line an end of the pan lies on; {@code inward} is 1 at the foot and -1 at the head. */
@@ -161,10 +183,10 @@ final class PanShape {
         Point2 high = half.get(half.size() - 1);
         ofSide.add(fold(FoldKind.LOW, onLeft, 0, low.up(), 0, high.up(), atLow, from));
         if (ends.bottom().turnUp()) {
-            wall(half, onLeft, 0, 1, ends.bottom(), from, to).ifPresent(ofSide::add);
+            wall(ends, true, onLeft, from, to).ifPresent(ofSide::add);
         }
         if (ends.top().turnUp()) {
-            wall(half, onLeft, length, -1, ends.top(), from, to).ifPresent(ofSide::add);
+            wall(ends, false, onLeft, from, to).ifPresent(ofSide::add);
         }
         double returnFrom = Double.POSITIVE_INFINITY;
         double returnTo = Double.NEGATIVE_INFINITY;
@@ -183,24 +205,40 @@ final class PanShape {
         folds.addAll(ofSide);
     }
 
-    /** The bend of the upstand, along the roof's own line as far as the piece has metal there. */
-    private Optional<Fold> wall(
-            List<Point2> half, boolean onLeft, double end, int inward, EndLine line, double from, double to) {
-        double widest = 0;
-        for (Point2 corner : half) {
-            widest = Math.max(widest, Math.min(corner.across(), flat));
-        }
-        double start = end;
-        double finish = end + inward * line.line(widest);
-        if (Math.max(start, finish) < from || Math.min(start, finish) > to) {
+    /** The bend of the upstand, along the roof's own line as far as the piece has flat there, and metal beyond it. */
+    private Optional<Fold> wall(Ends ends, boolean below, boolean onLeft, double from, double to) {
+        EndLine own = below ? ends.bottom() : ends.top();
+        EndLine other = below ? ends.top() : ends.bottom();
+        double end = below ? 0 : length;
+        double perOut = below ? own.perOut() : -own.perOut();
+        double[] out = {0, flat};
+        keep(out, end - from, perOut);
+        keep(out, to - end, -perOut);
+        keep(out, length + other.past(), -own.perOut() - other.perOut());
+        double middle = end + perOut * (out[0] + out[1]) / 2;
+        if (out[1] - out[0] <= hair || middle <= from + hair || middle >= to - hair) {
             return Optional.empty();
         }
-        double first = Math.max(from, Math.min(to, start));
-        double last = Math.max(from, Math.min(to, finish));
-        double perUp = finish == start ? 0 : widest / (finish - start);
-        double outFirst = (first - start) * perUp;
-        double outLast = finish == start ? widest : (last - start) * perUp;
-        return Optional.of(fold(FoldKind.WALL, onLeft, outFirst, first, outLast, last, Angle.degrees(90), from));
+        return Optional.of(fold(
+                FoldKind.WALL,
+                onLeft,
+                out[0],
+                end + perOut * out[0],
+                out[1],
+                end + perOut * out[1],
+                Angle.degrees(90),
+                from));
+    }
+
+    /** Leaves of a span what satisfies {@code at + per · x ≥ 0}. */
+    private static void keep(double[] span, double at, double per) {
+        if (per > 0) {
+            span[0] = Math.max(span[0], -at / per);
+        } else if (per < 0) {
+            span[1] = Math.min(span[1], -at / per);
+        } else if (at < 0) {
+            span[1] = span[0];
+        }
     }
 
     private Fold fold(
@@ -224,10 +262,10 @@ final class PanShape {
 
     private List<Slit> slits(double from, double to) {
         List<Slit> slits = new ArrayList<>(2);
-        if (slitBelow && ribFrom < 0 && from <= 0) {
+        if (slitBelow && ribFrom < 0 && from <= ribFrom + hair) {
             slits.add(new Slit(point(0, ribFrom, from), point(0, 0, from)));
         }
-        if (slitAbove && ribTo > length && to >= length) {
+        if (slitAbove && ribTo > length && to >= ribTo - hair) {
             slits.add(new Slit(point(0, length, from), point(0, ribTo, from)));
         }
         return slits;
@@ -255,11 +293,12 @@ final class PanShape {
 
     /** Drops corners that lie on the one before or straight between their neighbours, and starts with the lowest left. */
     private List<Point2> withoutTurnsOfNothing(List<Point2> around) {
-        List<Point2> kept = new ArrayList<>(around.size());
-        for (int i = 0; i < around.size(); i++) {
-            Point2 corner = around.get(i);
-            Point2 before = kept.isEmpty() ? around.get(around.size() - 1) : kept.get(kept.size() - 1);
-            Point2 after = around.get((i + 1) % around.size());
+        List<Point2> apart = apart(around);
+        List<Point2> kept = new ArrayList<>(apart.size());
+        for (int i = 0; i < apart.size(); i++) {
+            Point2 corner = apart.get(i);
+            Point2 before = kept.isEmpty() ? apart.get(apart.size() - 1) : kept.get(kept.size() - 1);
+            Point2 after = apart.get((i + 1) % apart.size());
             if (!straight(before, corner, after)) {
                 kept.add(corner);
             }
@@ -277,13 +316,25 @@ final class PanShape {
         return kept;
     }
 
+    /** The corners less those that lie on the one before. */
+    private List<Point2> apart(List<Point2> around) {
+        List<Point2> apart = new ArrayList<>(around.size());
+        Point2 before = around.get(around.size() - 1);
+        for (Point2 corner : around) {
+            if (Math.hypot(corner.across() - before.across(), corner.up() - before.up()) > hair) {
+                apart.add(corner);
+                before = corner;
+            }
+        }
+        return apart;
+    }
+
     private boolean straight(Point2 before, Point2 corner, Point2 after) {
         double inX = corner.across() - before.across();
         double inY = corner.up() - before.up();
         double outX = after.across() - corner.across();
         double outY = after.up() - corner.up();
         double reach = Math.hypot(outX, outY);
-        return Math.hypot(inX, inY) <= hair
-                || (Math.abs(inX * outY - inY * outX) <= hair * reach && inX * outX + inY * outY >= 0);
+        return Math.abs(inX * outY - inY * outX) <= hair * reach && inX * outX + inY * outY >= 0;
     }
 }

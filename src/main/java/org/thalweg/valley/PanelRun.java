@@ -14,16 +14,16 @@ import org.thalweg.units.Length;
 final class PanelRun {
 
     private final Plane plane;
-    private final double footAcross;
-    private final double footUp;
+    private final Point2 foot;
+    private final Point2 head;
     private final double slope;
     private final double hair;
 
     private PanelRun(Plane plane, Point2 foot, Point2 head, double hair) {
         this.plane = plane;
-        this.footAcross = foot.across();
-        this.footUp = foot.up();
-        this.slope = (head.up() - footUp) / (head.across() - footAcross);
+        this.foot = foot;
+        this.head = head;
+        this.slope = (head.up() - foot.up()) / (head.across() - foot.across());
         this.hair = hair;
     }
 
@@ -65,7 +65,7 @@ final class PanelRun {
     }
 
     private double run(double across, int beside) {
-        double from = footUp + (across - footAcross) * slope;
+        double from = foot.up() + (across - foot.across()) * slope;
         double first = first(plane.shape().outer(), across, beside, from, Double.POSITIVE_INFINITY);
         for (Ring opening : plane.shape().openings()) {
             first = first(opening, across, beside, from, first);
@@ -79,17 +79,22 @@ final class PanelRun {
         for (int i = 0; i < ring.size(); i++) {
             int j = ring.next(i);
             double near = across + beside * 2 * hair;
-            if (ring.across(i) < near != ring.across(j) < near) {
+            if (ring.across(i) < near != ring.across(j) < near && !own(ring.corner(i), ring.corner(j))) {
                 double up = ring.up(i)
                         + (across - ring.across(i)) * (ring.up(j) - ring.up(i)) / (ring.across(j) - ring.across(i));
                 double upNear = ring.up(i)
                         + (near - ring.across(i)) * (ring.up(j) - ring.up(i)) / (ring.across(j) - ring.across(i));
                 double low = from + (near - across) * slope;
-                if (upNear > low + hair) {
+                if (upNear > low) {
                     first = Math.min(first, up);
                 }
             }
         }
         return first;
+    }
+
+    /** Whether a side is the edge itself. No distance tells: at a sharp corner the next side is as near as one likes. */
+    private boolean own(Point2 a, Point2 b) {
+        return (a.equals(foot) && b.equals(head)) || (a.equals(head) && b.equals(foot));
     }
 }

@@ -81,7 +81,7 @@ public final class Valleys {
                 chalk,
                 line(seen, ends, atFoot + inset, atHead + inset),
                 line(seen, ends, flat, flat),
-                line(seen, ends, flat - panInset, flat - panInset),
+                panInset < flat ? line(seen, ends, flat - panInset, flat - panInset) : Optional.empty(),
                 hold == PanelHold.CLEATED
                         ? chalk.map(run -> CleatRun.of(run, seen, spec, asked.panelCover(), tolerance))
                         : Optional.empty());

@@ -73,7 +73,11 @@ final class Pans {
     }
 
     static ValleyLayout fixed(Roof roof, PanSpec pan) {
-        return Valleys.layOut(valley(roof), pan, PanelHold.FIXED, asked(), TOLERANCE);
+        return laid(valley(roof), pan);
+    }
+
+    static ValleyLayout laid(SlopedEdge edge, PanSpec pan) {
+        return Valleys.layOut(edge, pan, PanelHold.FIXED, asked(), TOLERANCE);
     }
 
     /** The usual pan in pieces of any length, the flats run past an eave by {@code pastEave} inches. */

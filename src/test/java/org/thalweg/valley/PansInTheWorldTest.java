@@ -3,15 +3,11 @@ package org.thalweg.valley;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Point3;
-import org.thalweg.geometry.Vector3;
 import org.thalweg.roof.Edge;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.Roof;
@@ -24,49 +20,6 @@ import org.thalweg.units.Length;
  * <p>The corners of a flat lie on a line from the low outward: across − g off the low, along from the piece's lowest point.
  */
 class PansInTheWorldTest {
-
-    private static final double LEG = Length.inches(4.25).metres();
-    private static final double FLAT = Length.inches(48 / 2.0 - 5.25).metres();
-
-    /** A corner of a flat, back on its roof. */
-    private record Bent(Point2 pan, Point3 world) {}
-
-    /** Corners of all flats of a valley on one side: pan coordinates (t across, s up) and the place in the world. */
-    private static List<Bent> bent(Roof roof, ValleyLayout laid, SlopedEdge.Side side) {
-        List<Bent> bent = new ArrayList<>();
-        for (PanPiece piece : laid.pieces()) {
-            for (Point2 corner : piece.blank().outline()) {
-                double t = (side.onLeft() ? -corner.across() : corner.across()) - LEG;
-                double s = corner.up() + piece.from().metres();
-                if (t >= -1e-9 && t <= FLAT + 1e-9) {
-                    Point2 onPlane = side.at(t, s);
-                    bent.add(new Bent(
-                            new Point2(t, s),
-                            roof.planes().get(side.plane()).frame().inWorld(onPlane)));
-                }
-            }
-        }
-        return bent;
-    }
-
-    private static Bent outermostLowest(List<Bent> bent) {
-        return bent.stream()
-                .filter(b -> b.pan().across() > FLAT - 1e-9)
-                .min(Comparator.comparingDouble(b -> b.pan().up()))
-                .orElseThrow();
-    }
-
-    private static Bent outermostHighest(List<Bent> bent) {
-        return bent.stream()
-                .filter(b -> b.pan().across() > FLAT - 1e-9)
-                .max(Comparator.comparingDouble(b -> b.pan().up()))
-                .orElseThrow();
-    }
-
-    private static double fromLine(Point3 place, Edge edge) {
-        Vector3 along = edge.to().minus(edge.from()).unit();
-        return place.minus(edge.from()).cross(along).length();
-    }
 
     private static Edge edge(Roof roof, SlopedEdge.Side side, EdgeKind kind) {
         return roof.edges().stream()
@@ -94,19 +47,17 @@ class PansInTheWorldTest {
         double ridge =
                 Math.max(laid.edge().edge().from().z(), laid.edge().edge().to().z());
         for (SlopedEdge.Side side : List.of(laid.edge().left(), laid.edge().right())) {
-            List<Bent> bent = bent(roof, laid, side);
-            Bent atEave = outermostLowest(bent);
+            List<Bent> bent = Bent.flats(roof, laid, side);
+            Bent atEave = Bent.outermostLowest(bent);
             assertThat(atEave.world().z()).isCloseTo(0, within(1e-9));
-            assertThat(fromLine(atEave.world(), edge(roof, side, EdgeKind.EAVE)))
-                    .isCloseTo(0, within(1e-9));
+            assertThat(atEave.from(edge(roof, side, EdgeKind.EAVE))).isCloseTo(0, within(1e-9));
             assertThat(bent).anySatisfy(b -> {
-                assertThat(b.pan().up()).isCloseTo(0, within(1e-9));
+                assertThat(b.up()).isCloseTo(0, within(1e-9));
                 assertThat(b.world().distance(new Point3(0, 0, 0))).isCloseTo(0, within(1e-9));
             });
-            Bent atRidge = outermostHighest(bent);
+            Bent atRidge = Bent.outermostHighest(bent);
             assertThat(atRidge.world().z()).isCloseTo(ridge, within(1e-9));
-            assertThat(fromLine(atRidge.world(), edge(roof, side, EdgeKind.RIDGE)))
-                    .isCloseTo(0, within(1e-9));
+            assertThat(atRidge.from(edge(roof, side, EdgeKind.RIDGE))).isCloseTo(0, within(1e-9));
         }
     }
 
@@ -118,10 +69,10 @@ class PansInTheWorldTest {
         ValleyLayout laid = Pans.fixed(roof, Pans.pan(1_000, 1.5));
         for (SlopedEdge.Side side : List.of(laid.edge().left(), laid.edge().right())) {
             Edge eave = edge(roof, side, EdgeKind.EAVE);
-            List<Bent> bent = bent(roof, laid, side);
-            assertThat(outermostLowest(bent)).satisfies(b -> assertPast(b, eave, past, side));
+            List<Bent> bent = Bent.flats(roof, laid, side);
+            assertThat(Bent.outermostLowest(bent)).satisfies(b -> assertPast(b, eave, past, side));
             Bent atLow = bent.stream()
-                    .filter(b -> b.pan().across() < 1e-9 && Math.abs(fromLine(b.world(), eave) - past) < 1e-9)
+                    .filter(b -> b.out() < 1e-9 && Math.abs(b.from(eave) - past) < 1e-9)
                     .findFirst()
                     .orElseThrow();
             assertPast(atLow, eave, past, side);
@@ -130,7 +81,7 @@ class PansInTheWorldTest {
 
     /** Outside the eave, measured in the plane square to it, so lower by p · sin θ. */
     private static void assertPast(Bent corner, Edge eave, double past, SlopedEdge.Side side) {
-        assertThat(fromLine(corner.world(), eave)).isCloseTo(past, within(1e-9));
+        assertThat(corner.from(eave)).isCloseTo(past, within(1e-9));
         assertThat(corner.world().z()).isCloseTo(-past * side.pitch().sin(), within(1e-9));
     }
 
@@ -142,8 +93,8 @@ class PansInTheWorldTest {
     void theFlatsOfASquareCornerReachFurtherDownThanTheirLow() {
         Roof roof = Pans.corner(6, 6, 90, 300);
         ValleyLayout laid = Pans.fixed(roof, Pans.pan(1_000, 0));
-        Bent outer = outermostLowest(bent(roof, laid, laid.edge().left()));
-        assertThat(Pans.inches(Length.metres(outer.pan().up()))).isCloseTo(-16.7705, within(0.00005));
+        Bent outer = Bent.outermostLowest(Bent.flats(roof, laid, laid.edge().left()));
+        assertThat(Pans.inches(Length.metres(outer.up()))).isCloseTo(-16.7705, within(0.00005));
         assertThat(laid.left().seen().bottom().corner().inDegrees()).isCloseTo(180 - 48.1897, within(0.00005));
         assertThat(laid.left().seen().top().corner().inDegrees()).isCloseTo(48.1897, within(0.00005));
     }
@@ -153,9 +104,11 @@ class PansInTheWorldTest {
     void aFlatWhoseValleyLeansOverItIsCutShortAtItsOuterEdge() {
         Roof roof = Pans.corner(3, 24, 120, 300);
         ValleyLayout laid = Pans.fixed(roof, Pans.pan(1_000, 0));
-        assertThat(outermostLowest(bent(roof, laid, laid.edge().left())).pan().up())
+        assertThat(Bent.outermostLowest(Bent.flats(roof, laid, laid.edge().left()))
+                        .up())
                 .isPositive();
-        assertThat(outermostLowest(bent(roof, laid, laid.edge().right())).pan().up())
+        assertThat(Bent.outermostLowest(Bent.flats(roof, laid, laid.edge().right()))
+                        .up())
                 .isNegative();
     }
 }
