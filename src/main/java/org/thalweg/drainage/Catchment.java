@@ -9,12 +9,11 @@ import org.thalweg.units.Length;
  * What one plane brings to one of its edges: the part of the roof whose fall lines end there, seen from above.
  *
  * <pre>
- *     ______________            From the edge straight up the slope to where the metal ends. Water passes round a
- *    |    . ____ .  |           chimney and runs on, so what lies above it counts and the chimney does not. Where the
- *    |    .|    |.  |           metal ends at a neighbour that falls to the same line, as at a pitch break, that
- *    |    .|____|.  |           neighbour's water runs on down and counts too. An opening that other planes fill, as a
- *    |____.______.__|           dormer does, ends it: the dormer's valleys carry the water off.
- *          \____/  the edge
+ *     _________________         From the edge straight up the slope to where the metal ends. Water passes round a chimney
+ *    |     :  _  :    /         and runs on, so what lies above it counts and the chimney does not. Where the metal ends
+ *    |     : |_| :   /          at a neighbour that falls to the same line, as at a pitch break, that neighbour's water
+ *    |_____:_____:__/           runs on down and counts too. An opening that other planes fill, as a dormer does, ends
+ *          the edge             it: the dormer's valleys carry the water off.
  * </pre>
  *
  * <p>Always true: what the low sides of a plane catch of the plane itself, the upper rims of open openings left out,

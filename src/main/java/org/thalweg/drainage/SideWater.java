@@ -49,9 +49,9 @@ public record SideWater(
                 channel,
                 ribHeight,
                 stations,
-                channel.flatMap(runs -> reachesPanel(stations, runs)),
+                channel.flatMap(runs -> reachesPanel(stations, runs, asked)),
                 channel.flatMap(runs -> reaches(
-                        runs.flow(ribHeight.orElseThrow()), stations.get(0).area())));
+                        runs.flow(ribHeight.orElseThrow()), stations.get(0).area(), asked)));
     }
 
     private static List<StationWater> stations(Catchment catchment, Optional<Channel> channel, WaterCase asked) {
@@ -69,11 +69,11 @@ public record SideWater(
     }
 
     /** The least rain of all stations. */
-    private static Optional<Rainfall> reachesPanel(List<StationWater> stations, Channel channel) {
+    private static Optional<Rainfall> reachesPanel(List<StationWater> stations, Channel channel, WaterCase asked) {
         Optional<Rainfall> least = Optional.empty();
         for (StationWater station : stations) {
             Flow limit = channel.flow(channel.depthOfSpread(station.spreadLimit()));
-            Optional<Rainfall> here = reaches(limit, station.area());
+            Optional<Rainfall> here = reaches(limit, station.area(), asked);
             if (here.isPresent() && (least.isEmpty() || here.get().compareTo(least.get()) < 0)) {
                 least = here;
             }
@@ -81,9 +81,9 @@ public record SideWater(
         return least;
     }
 
-    /** The rain that brings a flow off an area; none when nothing drains from it, or as good as nothing. */
-    private static Optional<Rainfall> reaches(Flow flow, Area area) {
-        double rain = flow.cubicMetresPerSecond() / area.squareMetres();
-        return Double.isFinite(rain) ? Optional.of(new Rainfall(rain)) : Optional.empty();
+    /** The rain that brings a flow off an area; none when what drains is no larger than corners may stand apart. */
+    private static Optional<Rainfall> reaches(Flow flow, Area area, WaterCase asked) {
+        double nothing = asked.tolerance().metres() * asked.tolerance().metres();
+        return area.squareMetres() > nothing ? Optional.of(Rainfall.of(flow, area)) : Optional.empty();
     }
 }

@@ -48,13 +48,14 @@ public record ValleyWater(List<SideWater> sides, List<Finding> findings) {
 
     /** At the station where most is wanting. What is missing there is missing of the hold-back at the bottom too. */
     private static void findUnderPanel(SideWater side, WaterCase asked, List<Finding> findings) {
-        double most = asked.tolerance().hair();
+        double hair = asked.tolerance().hair();
+        double most = hair;
         StationWater worst = null;
         for (StationWater station : side.stations()) {
+            double spread = station.spread().map(Length::metres).orElse(0.0);
             double share = station.along().metres() / asked.length().metres();
-            double missing = station.spread().map(Length::metres).orElse(0.0)
-                    - asked.pan().spreadLimit(share);
-            if (station.spread().isPresent() && missing > most) {
+            double missing = spread - asked.pan().spreadLimit(share);
+            if (spread > hair && missing > most) {
                 most = missing;
                 worst = station;
             }

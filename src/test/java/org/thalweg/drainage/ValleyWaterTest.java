@@ -225,6 +225,13 @@ class ValleyWaterTest {
         assertThat(side.stations().get(0).spreadLimit()).isEqualTo(Length.ZERO);
     }
 
+    @Test
+    void whereNoWaterRunsThereIsNothingToFind() {
+        PanRoom closedAtTheTop = room(6, 0, 4.25);
+        assertThat(codes(water(closedAtTheTop, 1, 6))).isEmpty();
+        assertThat(codes(water(room(0, 0, 4.25), 0))).isEmpty();
+    }
+
     /** The wing's slope at another pitch: its ridge moves out, so the valley stays where it is and the areas differ. */
     private static Drawn.Read unequal() {
         return InnerCorner.drawn()
