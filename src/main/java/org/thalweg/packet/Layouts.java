@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
 import org.thalweg.finding.Refused;
@@ -40,7 +41,7 @@ public final class Layouts {
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
-        ValleyWork.check(roof, sloped(roof), asked.valleys().pan());
+        ValleyWork.check(roof, sloped(roof), asked.valleys().pan(), Origin.REQUEST.at("roof"));
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), each(treatments), laying);
         return new Layout(

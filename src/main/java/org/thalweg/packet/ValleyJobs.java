@@ -39,7 +39,7 @@ public final class ValleyJobs {
         if (named.isEmpty()) {
             throw new Refused(noEdge(asked));
         }
-        ValleyWork.check(roof, named, asked.terms().pan());
+        ValleyWork.check(roof, named, asked.terms().pan(), asked.at());
         List<Refusal> refusals = new ArrayList<>(0);
         PanelEnds ends = new PanelEnds(roof, asked.byKind(), asked.byEdge(), refusals);
         List<LaidValley> valleys = new ArrayList<>(1);

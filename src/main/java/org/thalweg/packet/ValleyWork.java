@@ -18,15 +18,18 @@ import org.thalweg.valley.PanSpec;
 public final class ValleyWork {
 
     /** Most pieces of pan, all valleys together. */
-    public static final int MOST_PIECES = 20_000;
+    public static final int MOST_PIECES = 5_000;
 
     /** Most steps along sides of planes, in following water and panels up from valleys: about a second. */
     public static final int MOST_STEPS = 50_000_000;
 
     private ValleyWork() {}
 
-    /** @throws Refused when laying out all of {@code edges} is more than one request may cost */
-    static void check(Roof roof, List<Integer> edges, PanSpec pan) {
+    /**
+     * @param at where in the request the valleys stand
+     * @throws Refused when laying out all of {@code edges} is more than one request may cost
+     */
+    static void check(Roof roof, List<Integer> edges, PanSpec pan, Origin at) {
         double piece = pan.pieceLength().metres() - pan.lap().metres();
         double pieces = 0;
         double steps = 0;
@@ -40,8 +43,14 @@ public final class ValleyWork {
             }
         }
         List<Refusal> refusals = new ArrayList<>(0);
-        refuse(pieces, MOST_PIECES, "The valleys take {actual} pieces of pan; at most {limit} are laid out.", refusals);
         refuse(
+                at,
+                pieces,
+                MOST_PIECES,
+                "The valleys take {actual} pieces of pan; at most {limit} are laid out.",
+                refusals);
+        refuse(
+                at,
                 steps,
                 MOST_STEPS,
                 "Following the water to the valleys takes {actual} steps; at most {limit} are done.",
@@ -51,11 +60,11 @@ public final class ValleyWork {
         }
     }
 
-    private static void refuse(double actual, int limit, String sentence, List<Refusal> refusals) {
+    private static void refuse(Origin at, double actual, int limit, String sentence, List<Refusal> refusals) {
         if (actual > limit) {
             refusals.add(Refusal.of(
                     RefusalCode.TOO_MANY_PIECES,
-                    Origin.REQUEST.at("roof"),
+                    at,
                     sentence + " Check the units and the length of the pieces, or lay the roof in parts.",
                     new Count((long) actual),
                     new Count(limit)));

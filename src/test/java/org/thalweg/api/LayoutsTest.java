@@ -51,7 +51,8 @@ class LayoutsTest {
             ``                                              | , "start": {"by": "luck"}            | UNKNOWN_VALUE  | #/start/by
             ``                                              | , "edgeTreatments": {"eave": {"hem": -1}} | OUT_OF_RANGE | #/edgeTreatments/eave/hem
             ``                                              | , "include": ["everything"]          | UNKNOWN_VALUE  | #/include/0
-            ``                                              | , "valleyPan": {}                    | UNKNOWN_MEMBER | #/valleyPan
+            ``                                              | , "trims": {}                        | UNKNOWN_MEMBER | #/trims
+            ``                                              | , "hipCap": {"leg": 1, "closureInset": 2} | OUT_OF_RANGE | #/hipCap/leg
             """)
     void whatDoesNotFitIsToldWithItsPlace(String panel, String more, String code, String pointer) {
         Answer answer = post(shed(panel == null ? "" : panel, more == null ? "" : more));

@@ -53,7 +53,7 @@ class ValleyRowsTest {
                 Length.inches(1),
                 Optional.empty(),
                 Optional.empty(),
-                0,
+                new Pitch(0, 12),
                 Length.inches(120),
                 Length.inches(12),
                 Length.inches(8),

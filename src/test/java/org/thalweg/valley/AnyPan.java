@@ -17,6 +17,7 @@ import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
+import org.thalweg.units.Pitch;
 import org.thalweg.valley.SlopedEdge.End;
 
 /**
@@ -64,7 +65,7 @@ record AnyPan(long seed, SlopedEdge edge, PanSpec spec) {
                 Length.metres(edgeReturn),
                 Optional.empty(),
                 Optional.empty(),
-                0,
+                new Pitch(0, 12),
                 Length.metres(piece),
                 Length.metres(between(random, 0, piece)),
                 Length.metres(lap),

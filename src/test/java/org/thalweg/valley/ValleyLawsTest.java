@@ -19,6 +19,7 @@ import org.thalweg.geometry.Point3;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.units.Length;
+import org.thalweg.units.Pitch;
 import org.thalweg.valley.PanBlank.Fold;
 
 /** What must not change when a roof is mirrored, moved, turned or scaled, and what must grow when something else does. */
@@ -59,7 +60,7 @@ class ValleyLawsTest {
                 times(pan.edgeReturn(), times),
                 pan.holdBack().map(length -> times(length, times)),
                 pan.cover().map(length -> times(length, times)),
-                widening,
+                new Pitch(widening, 1),
                 times(pan.pieceLength(), times),
                 times(pan.shortestPiece(), times),
                 times(pan.lap(), times),
@@ -276,7 +277,7 @@ class ValleyLawsTest {
                 pan.edgeReturn(),
                 pan.holdBack(),
                 Optional.empty(),
-                0,
+                new Pitch(0, 12),
                 pan.pieceLength(),
                 pan.shortestPiece(),
                 Length.inches(4),

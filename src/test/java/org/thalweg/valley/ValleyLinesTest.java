@@ -17,6 +17,7 @@ import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
+import org.thalweg.units.Pitch;
 
 /** What a crew chalks on both planes of a valley, found again in the world. */
 class ValleyLinesTest {
@@ -132,7 +133,7 @@ class ValleyLinesTest {
                 pan.edgeReturn(),
                 pan.holdBack(),
                 pan.cover(),
-                widening,
+                new Pitch(widening, 1),
                 pan.pieceLength(),
                 pan.shortestPiece(),
                 pan.lap(),
