@@ -14,6 +14,8 @@ import org.thalweg.units.Length;
 public record EvenRow(int count, Length first, Length spacing) {
 
     /**
+     * The row along one line.
+     *
      * @param line         along the real line
      * @param maxSpacing   above 0
      * @param edgeDistance from each end of the line; 0 or more

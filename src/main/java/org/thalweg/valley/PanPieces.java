@@ -15,7 +15,8 @@ import org.thalweg.units.Length;
  * <p>The length that is divided is the metal's, from the lowest tip of the trimmed foot to the highest point of the head, not
  * the valley's: n = ceil((metal − lap) / (piece − lap)). A lap always lies between the foot and the head of the valley, never
  * in what hangs below the one or runs past the other, so the piece below the last may end sooner than it could, and the first
- * or the last may come out too long; a valley shorter than a lap is one piece.
+ * or the last may come out too long; a valley shorter than a lap is one piece. Where a piece is long enough for it, the last
+ * lap also stays below where the flats narrow to the head, so that the cap is no mere triangle.
  */
 final class PanPieces {
 
@@ -56,18 +57,26 @@ final class PanPieces {
         double highest = shape.highest();
         double piece = spec.pieceLength().metres();
         double lap = spec.lap().metres();
-        double length = valley.length().metres();
+        double lapsTo = lapsTo();
         List<double[]> spans = new ArrayList<>();
         double from = shape.lowest();
-        double to = Math.min(length, Math.max(from + piece, lap));
+        double to = Math.min(lapsTo, Math.max(from + piece, lap));
         while (from + piece < highest - tolerance.hair() && to - lap > Math.max(from, -tolerance.hair())) {
             spans.add(new double[] {from, to});
             from = to - lap;
-            to = Math.min(length, from + piece);
+            to = Math.min(lapsTo, from + piece);
         }
         spans.add(new double[] {from, highest});
         lengthenLast(spans);
         return spans;
+    }
+
+    /** Up to where laps may lie: where the flats narrow to the head, if a piece spans that and a lap, or the head itself. */
+    private double lapsTo() {
+        double lap = spec.lap().metres();
+        double full = shape.fullTo();
+        boolean spanned = shape.highest() - full + lap <= spec.pieceLength().metres() + tolerance.hair();
+        return spanned && full >= lap ? full : valley.length().metres();
     }
 
     private void lengthenLast(List<double[]> spans) {

@@ -97,6 +97,11 @@ final class PanShape {
         return highest;
     }
 
+    /** Up to where both flats have their full width; the valley's length or less, below 0 where they never do. Metres. */
+    double fullTo() {
+        return length - Math.max(0, Math.max(left.top().metal(flat), right.top().metal(flat)));
+    }
+
     /** What lies between two places along the low, as a blank of its own. Metres up from the foot. */
     PanBlank between(double from, double to) {
         List<Point2> onRight = half(right, from, to);

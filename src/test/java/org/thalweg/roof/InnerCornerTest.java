@@ -78,6 +78,8 @@ class InnerCornerTest {
             assertThat(roof.edges().stream().filter(e -> e.kind() == top)).hasSize(2);
             assertThat(roof.edges().stream().filter(e -> e.kind() == EdgeKind.EAVE))
                     .hasSize(2);
+            assertThat(roof.edges().stream().filter(e -> e.kind() == EdgeKind.RAKE))
+                    .hasSize(2);
         }
     }
 

@@ -45,7 +45,7 @@ record AnyPan(long seed, SlopedEdge edge, PanSpec spec) {
         Random random = new Random(seed);
         double piece = between(random, 0.4, 8);
         double lap = random.nextInt(4) == 0 ? piece * between(random, 0.8, 0.999) : between(random, 0.02, piece / 2);
-        double longest = Math.min(100, 200 * (piece - lap));
+        double longest = Math.min(100, 50 * (piece - lap));
         double length =
                 random.nextInt(3) == 0 ? between(random, 0.025, 0.5) : between(random, 0.5, Math.max(1, longest));
         return new AnyPan(seed, edge(random, length), spec(random, piece, lap));
@@ -132,8 +132,7 @@ record AnyPan(long seed, SlopedEdge edge, PanSpec spec) {
 
     /** The rib, both flats and both returns; across from the middle, up from the foot. */
     Geometry shape() {
-        Geometry both = union(union(half(edge.left()), half(edge.right())), rib());
-        return both;
+        return union(union(half(edge.left()), half(edge.right())), rib());
     }
 
     double ribFrom() {

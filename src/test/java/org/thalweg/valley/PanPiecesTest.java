@@ -243,26 +243,60 @@ class PanPiecesTest {
         assertThat(laid.findings()).isEmpty();
     }
 
-    /** Pieces of 120 in with laps of 8 in reach 120, 232 …; 216 in of valley leave 2.77 in for a third, which must have 12. */
+    /**
+     * At the head of a square 6:12 corner the flats narrow over the last 16.77 in. Pieces of 120 in with laps of 8 reach 103.23
+     * and 215.23; 218 in of valley and rib must end the second at 216 − 16.77, where the flats have their full width.
+     */
+    @Test
+    void lapsStayBelowWhereTheFlatsNarrowToTheHead() {
+        List<PanPiece> pieces =
+                Pans.fixed(Pans.corner(6, 6, 90, 216), Pans.pan(120, 0)).pieces();
+        assertThat(pieces).hasSize(3);
+        assertThat(Pans.inches(pieces.get(2).from())).isCloseTo(216 - 16.7705 - 8, within(0.00005));
+        assertThat(Pans.inches(pieces.get(2).length())).isCloseTo(16.7705 + 8 + 2, within(0.00005));
+        assertThat(Pans.inches(pieces.get(1).length())).isCloseTo(216 - 95.2295 - 16.7705, within(0.0001));
+    }
+
+    /** 2:12 against 18:12: the steep side narrows over the last 90 in, more than a piece of 40 has, so laps lie there. */
+    @Test
+    void shortPiecesLapInANarrowingHead() {
+        ValleyLayout laid = Pans.fixed(Pans.corner(2, 18, 90, 300), Pans.pan(40, 0));
+        PanPiece last = laid.pieces().get(laid.pieces().size() - 1);
+        assertThat(Pans.inches(last.length())).isLessThanOrEqualTo(40 + 1e-9);
+        assertThat(Pans.inches(last.from())).isLessThanOrEqualTo(300 - 8.0);
+    }
+
+    /** The last piece of the valley above, 26.77 in, where none under 30 can be made: its neighbour gives up what it lacks. */
     @Test
     void aLastPieceTooShortToMakeIsLengthenedByItsNeighbour() {
-        ValleyLayout laid = Pans.fixed(Pans.corner(6, 6, 90, 216), Pans.pan(120, 0));
+        PanSpec pan = shortest(Pans.pan(120, 0), 30);
+        ValleyLayout laid = Pans.fixed(Pans.corner(6, 6, 90, 216), pan);
         List<PanPiece> pieces = laid.pieces();
         assertThat(pieces).hasSize(3);
-        assertThat(Pans.inches(pieces.get(2).length())).isCloseTo(12, within(1e-9));
+        assertThat(Pans.inches(pieces.get(2).length())).isCloseTo(30, within(1e-9));
         assertThat(Pans.inches(pieces.get(2).lap())).isCloseTo(8, within(1e-9));
-        assertThat(Pans.inches(pieces.get(1).length())).isCloseTo(218.0 + 16.7705 - 120 - 12 + 16, within(0.00005));
+        assertThat(Pans.inches(pieces.get(1).from())).isCloseTo(95.2295, within(0.00005));
+        assertThat(Pans.inches(pieces.get(1).length())).isCloseTo(218 - 30 + 8 - 95.2295, within(0.00005));
         assertThat(laid.findings()).isEmpty();
     }
 
-    /** 120.77 in of metal in a valley of 102: the second piece may not start above 94, so the first ends at 102, not at 103.2, and gives up 2 in more. */
-    @Test
-    void aPieceEndsAtTheHeadOfTheValleyWhenAnotherMustFollow() {
-        ValleyLayout laid = Pans.fixed(Pans.corner(6, 6, 90, 102), Pans.pan(120, 0));
-        assertThat(laid.pieces()).hasSize(2);
-        assertThat(Pans.inches(laid.pieces().get(0).length())).isCloseTo(102 + 16.7705 - 2, within(0.00005));
-        assertThat(Pans.inches(laid.pieces().get(1).length())).isCloseTo(12, within(1e-9));
-        assertThat(laid.findings()).isEmpty();
+    private static PanSpec shortest(PanSpec pan, double inches) {
+        return new PanSpec(
+                pan.coilWidth(),
+                pan.ribLeg(),
+                pan.edgeReturn(),
+                pan.holdBack(),
+                pan.cover(),
+                pan.widening(),
+                pan.pieceLength(),
+                Length.inches(inches),
+                pan.lap(),
+                pan.pastEave(),
+                pan.wallTurnUp(),
+                pan.ribPastEave(),
+                pan.ribPastTop(),
+                pan.ribPastValley(),
+                pan.cleatLength());
     }
 
     /** A valley shorter than its lap has no room for one. */
