@@ -85,6 +85,44 @@ class CatchmentLawsTest {
         }
     }
 
+    /** No planes lie so; records can be made that say so, and measured roofs are not trusted never to. */
+    @Test
+    void waterThatWouldComeRoundIsCountedOnce() {
+        Region square = Shapes.region(0, 0, 1, 0, 1, 1, 0, 1);
+        Roof one = roof(square);
+        Plane lower = one.planes().get(0);
+        Ring ring = lower.shape().outer();
+        int[] turned = {2, 1, 0, 3};
+        Region above = new Region(new Ring(new double[] {0, 1, 1, 0}, new double[] {0, 0, 1, 1}, turned), List.of());
+        Plane upper = new Plane(
+                "above",
+                lower.frame(),
+                above,
+                lower.slope(),
+                false,
+                lower.area(),
+                lower.planArea(),
+                Length.ZERO,
+                Origin.REQUEST);
+        List<Edge> edges = one.edges().stream()
+                .map(edge -> new Edge(
+                        edge.id(),
+                        EdgeKind.PITCH_BREAK,
+                        List.of(new EdgeSide(0, Angle.ZERO), new EdgeSide(1, Angle.ZERO)),
+                        edge.from(),
+                        edge.to(),
+                        edge.length(),
+                        edge.slope(),
+                        edge.bend(),
+                        false,
+                        edge.at()))
+                .toList();
+        Roof round = new Roof(List.of(lower, upper), edges, List.of(), Tolerance.DEFAULT);
+        Catchment catchment = Catchment.of(round, 0, ring.tag(0));
+        assertThat(catchment.directPlanArea().squareMetres()).isCloseTo(Math.cos(Math.PI / 6), within(1e-12));
+        assertThat(catchment.planArea().squareMetres()).isCloseTo(2 * Math.cos(Math.PI / 6), within(1e-12));
+    }
+
     @Test
     void theBuildingsKeptHereDrainWhole() {
         Tally tally = new Tally();

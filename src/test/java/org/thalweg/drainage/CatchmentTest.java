@@ -170,6 +170,31 @@ class CatchmentTest {
         assertThat(area(read, "AC", "ABC")).isZero();
     }
 
+    /**
+     * The upper plane falls along (−1, −4) to the hip and, west of the line y = 4x, over its own side; the lower plane falls
+     * away from the hip.
+     */
+    @Test
+    void waterThatFallsToAHipRunsOnOverIt() {
+        Drawn.Read read = Drawn.plan("""
+                P   W
+
+
+
+                V   Q
+                """)
+                .height(2, "W")
+                .height(1.6, "P")
+                .planes("VQW", "VWP")
+                .read();
+        assertThat(read.kind("VW")).isEqualTo(EdgeKind.HIP);
+        assertThat(area(read, "VW", "VWP")).isCloseTo(6, within(1e-12));
+        assertThat(area(read, "PV", "VWP")).isCloseTo(2, within(1e-12));
+        assertThat(direct(read, "VQ", "VQW")).isCloseTo(8, within(1e-12));
+        assertThat(area(read, "VQ", "VQW")).isCloseTo(8 + 6, within(1e-12));
+        assertThat(above(catchment(read, "VQ", "VQW"), 2)).isCloseTo(6 + 1.5, within(1e-12));
+    }
+
     /** Water falls off the upper arm of a U lying on its side; the eave below does not get it. */
     @Test
     void metalAcrossAGapIsNotCounted() {
