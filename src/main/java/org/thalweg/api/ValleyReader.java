@@ -31,9 +31,6 @@ final class ValleyReader {
     private static final Origin CORNER = Origin.REQUEST.at("corner");
     private static final Origin SLOPE = PanelReader.PANEL.at("minimumSlope");
 
-    /** At a corner there is one valley. */
-    private static final EdgeName ONLY_ONE = new EdgeName.ById(EdgeKind.VALLEY.letter() + 1);
-
     private static final Pitch UNREAD = new Pitch(1, 1);
 
     private final ValleyRequest request;
@@ -98,7 +95,7 @@ final class ValleyReader {
 
     private EdgeName name(TreatmentReader treatments) {
         if (request.corner() != null) {
-            return ONLY_ONE;
+            return new EdgeName.OnlyValley();
         }
         if (request.valley() == null) {
             return new EdgeName.ById(requireNonNull(request.edge()));

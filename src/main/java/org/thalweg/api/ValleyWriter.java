@@ -117,7 +117,8 @@ final class ValleyWriter {
                 lines.line(side.chalkLine()),
                 lines.line(side.fastenerLine()),
                 lines.line(side.panEdge()),
-                side.cleat().map(this::cleat));
+                side.cleat().map(this::cleat),
+                lines.marked(side.sealant()));
     }
 
     private CleatAnswer cleat(CleatRun cleat) {

@@ -19,4 +19,7 @@ public sealed interface EdgeName {
      * @param to   the other end
      */
     record Between(Point3 from, Point3 to) implements EdgeName {}
+
+    /** The valley at a corner, where there is one at most. */
+    record OnlyValley() implements EdgeName {}
 }

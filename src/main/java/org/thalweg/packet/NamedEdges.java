@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.thalweg.geometry.Point3;
 import org.thalweg.roof.Edge;
+import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.Roof;
 
 /** Finds the edges a caller names. */
@@ -25,6 +26,9 @@ final class NamedEdges {
     private static boolean named(EdgeName name, Edge edge, Roof roof) {
         if (name instanceof EdgeName.ById byId) {
             return byId.id().equals(edge.id());
+        }
+        if (name instanceof EdgeName.OnlyValley) {
+            return edge.kind() == EdgeKind.VALLEY;
         }
         EdgeName.Between line = (EdgeName.Between) name;
         return onLine(edge.from(), line, roof) && onLine(edge.to(), line, roof);

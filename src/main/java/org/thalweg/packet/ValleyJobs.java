@@ -65,6 +65,13 @@ public final class ValleyJobs {
     }
 
     private static Refusal noEdge(ValleyCase asked) {
+        if (asked.valley() instanceof EdgeName.OnlyValley) {
+            return Refusal.of(
+                    RefusalCode.NO_VALLEY,
+                    asked.at(),
+                    "The planes meet so near level, or so nearly in one plane, that no valley runs between them. Check the"
+                            + " corner and the pitches.");
+        }
         return Refusal.of(
                 RefusalCode.NO_SUCH_EDGE,
                 asked.at(),

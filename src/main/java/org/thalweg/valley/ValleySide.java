@@ -27,4 +27,10 @@ public record ValleySide(
         Optional<OffsetLine> fastenerLine,
         Optional<OffsetLine> panEdge,
         Optional<OffsetLine> panScrewLine,
-        Optional<CleatRun> cleat) {}
+        Optional<CleatRun> cleat) {
+
+    /** Sealant along the screws, or under the cleat; nothing where the valley is too short for either. */
+    public Optional<Length> sealant() {
+        return cleat.map(CleatRun::length).or(() -> fastenerLine.map(OffsetLine::length));
+    }
+}

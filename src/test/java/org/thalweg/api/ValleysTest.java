@@ -70,6 +70,7 @@ class ValleysTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             ["6:12", "6:12"]  | 180 | "run": 100     | NO_VALLEY | #/corner/planAngleDeg
             ["0:12", "6:12"]  | 90  | "run": 100     | NO_VALLEY | #/corner/pitches
+            ["1:12", "2:12"]  | 14  | "length": 100  | NO_VALLEY | #/corner
             ["1:12", "12:12"] | 150 | "run": 100     | NO_RUN    | #/corner/run
             """)
     void cornersWithoutAValleyAreRefusedWithAReason(

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.thalweg.units.Length;
+import org.thalweg.units.Pitch;
 import org.thalweg.valley.PanBlank.Fold;
 import org.thalweg.valley.PanBlank.FoldKind;
 
@@ -24,7 +25,7 @@ class PanSpecTest {
                 pan.edgeReturn(),
                 holdBack,
                 cover,
-                widening,
+                new Pitch(widening, 1),
                 pan.pieceLength(),
                 pan.shortestPiece(),
                 pan.lap(),

@@ -150,6 +150,7 @@ public record ValleyAnswer(
      * @param fastenerLine     sealant and screws
      * @param panEdge          the pan's outer fold
      * @param cleat            what holds the panels
+     * @param sealantLength    of the tape
      */
     @Schema(
             name = "ValleySide",
@@ -222,7 +223,13 @@ public record ValleyAnswer(
             @Schema(description = "The pan's outer fold.") Optional<LineAnswer> panEdge,
 
             @Schema(description = "The cleat along the chalk line, where panels are held by one.")
-            Optional<CleatAnswer> cleat) {}
+            Optional<CleatAnswer> cleat,
+
+            @Schema(
+                    description =
+                            "Sealant tape on this side: along the fastener line where panels are screwed down, under the"
+                                    + " cleat where they are not.")
+            Optional<MarkedLength> sealantLength) {}
 
     /** To which side something lies, seen from the foot of a valley or hip looking up. */
     public enum Hand {
