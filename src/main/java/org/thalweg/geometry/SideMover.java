@@ -18,6 +18,9 @@ import java.util.function.IntToDoubleFunction;
  *
  * <p>Most shapes only change their corners. Where sides vanish or parts fall off or grow together, the moved lines are
  * noded and every face they wind round at least once, counter-clockwise, is kept; see {@link WoundFaces}.
+ *
+ * <p>Known limit: where a side too short for its mitre vanishes beside a re-entrant corner, the side that outlives it ends
+ * square at its old end and is not drawn out to the next one.
  */
 public final class SideMover {
 

@@ -42,4 +42,15 @@ public record Cut(End end, int edge, Point2 from, Point2 to) {
     public double mitre() {
         return Math.atan2(rise(), Math.abs(to.across() - from.across()));
     }
+
+    /**
+     * How far along a rib the fold of a hem or turn-up lies from this cut. A crew notches the hem at the ribs from the one to
+     * the other, so that it can be folded between them. [geometry: extra / cos φ]
+     *
+     * @param extra how far the metal reaches beyond the fold, square to it; 0 or more, metres
+     * @return metres, up the rib from a lower cut, down it from an upper one; no figure for a rip, which crosses no rib
+     */
+    public double notch(double extra) {
+        return extra / Math.cos(mitre());
+    }
 }
