@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -43,8 +44,7 @@ public class ValleyBenchmark {
     private final ObjectMapper mapper = new ObjectMapper();
     private byte[] request = {};
     private byte[] answer = {};
-    private ValleyRequest asked;
-    private ValleyCase valleyCase;
+    private Optional<ValleyCase> asked = Optional.empty();
 
     @Setup
     public void load() throws IOException {
@@ -52,14 +52,14 @@ public class ValleyBenchmark {
         new AnswerMapper().customize(mapper);
         request = Files.readAllBytes(Path.of("openapi", "examples", example + ".request.json"));
         answer = Files.readAllBytes(Path.of("openapi", "examples", example + ".answer.json"));
-        asked = (ValleyRequest) reader.read(request, ValleyRequest.class).request();
-        valleyCase = ValleyReader.read(asked);
+        asked = Optional.of(ValleyReader.read(
+                (ValleyRequest) reader.read(request, ValleyRequest.class).request()));
     }
 
     /** Reads the roof of two (or three) planes and lays out the valley. */
     @Benchmark
     public ValleyJob compute() {
-        return ValleyJobs.layOut(valleyCase);
+        return ValleyJobs.layOut(asked.orElseThrow());
     }
 
     @Benchmark
