@@ -28,6 +28,20 @@ abstract class EssentialProblems {
         assertThat(answer.json().at("/roof/planes/0/id").asText()).isEqualTo("south");
     }
 
+    @Test
+    void aValleyIsAnsweredOrRefusedWithAReason() {
+        String square = "{" + UNITS + ",\"panel\":{\"cover\":18},"
+                + "\"corner\":{\"pitches\":[\"6:12\",\"6:12\"],\"planAngleDeg\":90,\"length\":90}}";
+        Answer answer = Door.post("/v1/valleys", square);
+        assertThat(answer.status()).as(answer.text()).isEqualTo(200);
+        assertThat(answer.json().at("/valleys/0/sides/0/riseAcrossCover/value").asDouble())
+                .isEqualTo(20.1246);
+        assertThat(Door.post("/v1/valleys", square.replace(":90,", ":180,"))
+                        .isProblem(422)
+                        .errors())
+                .containsExactly("NO_VALLEY #/corner/planAngleDeg");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -11,9 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.thalweg.api.Door.Answer;
 
 /** One valley through the door: what callers may say, what they are told, and that a layout says the same. */
@@ -219,5 +221,78 @@ class ValleysTest {
     void moreWorkThanOneRequestMayCostIsRefusedBeforeItStarts() {
         String long1 = square(", \"length\": 39000", ", \"valleyPan\": {\"pieceLength\": 12, \"lap\": 8}");
         assertThat(post(long1).isProblem(422).errors()).containsExactly("TOO_MANY_PIECES #/corner");
+    }
+
+    /** Figures of every size at every place: answered, or refused with a reason; never a failure of the service. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void anyFigureIsAnsweredOrRefused(long seed) {
+        Random random = new Random(seed);
+        int answered = 0;
+        for (int i = 0; i < 60; i++) {
+            Answer answer = post(anyValley(random));
+            if (answer.status() == 200) {
+                answered++;
+                assertThat(answer.text()).doesNotContain("NaN").doesNotContain("Infinity");
+            } else {
+                assertThat(answer.status()).as(answer.text()).isIn(400, 422);
+                answer.isProblem(answer.status());
+            }
+        }
+        assertThat(answered).isGreaterThan(10);
+    }
+
+    private static String anyValley(Random random) {
+        StringBuilder pan = new StringBuilder("\"coilWidth\": ").append(any(random, 1.2));
+        String[] members = {
+            "ribLeg",
+            "edgeReturn",
+            "pieceLength",
+            "lap",
+            "shortestPiece",
+            "eaveProjection",
+            "ribPastEave",
+            "ribPastValley",
+            "waterMargin",
+            "edgeInset",
+            "fastenerSpacing",
+            "cleatLength"
+        };
+        double[] usual = {0.1, 0.02, 3, 0.2, 0.3, 0.01, 0.05, 0.6, 0.02, 0.02, 0.3, 3};
+        for (int i = 0; i < members.length; i++) {
+            if (random.nextInt(4) == 0) {
+                pan.append(", \"%s\": %s".formatted(members[i], any(random, usual[i])));
+            }
+        }
+        if (random.nextBoolean()) {
+            pan.append(random.nextBoolean() ? ", \"holdBack\": " : ", \"cover\": ")
+                    .append(any(random, 0.2));
+        }
+        return """
+                {"units": {"length": "m", "area": "m2", "mass": "kg"}, "panel": {"cover": %s},
+                 "corner": {"pitches": ["%s:12", "%s:12"], "planAngleDeg": %s, "%s": %s},
+                 "valleyPan": {%s}, "climate": {"rainfall": %s}, "include": ["working"],
+                 "edgeTreatments": {"valley": {"hold": "%s"}}}
+                """.formatted(
+                        0.05 + random.nextDouble(),
+                        any(random, 6),
+                        any(random, 6),
+                        1 + 179 * random.nextDouble(),
+                        random.nextBoolean() ? "run" : "length",
+                        any(random, 4),
+                        pan,
+                        any(random, 0.05),
+                        random.nextBoolean() ? "fixed" : "cleated");
+    }
+
+    /** About {@code usual}; sometimes a thousandth of it, a thousand times it, or nothing at all. */
+    private static double any(Random random, double usual) {
+        double about = usual * (0.5 + random.nextDouble());
+        return switch (random.nextInt(40)) {
+            case 0 -> 0;
+            case 1 -> about / 1000;
+            case 2 -> about * 1000;
+            default -> about;
+        };
     }
 }
