@@ -51,8 +51,8 @@ final class LayoutWriter {
     LayoutAnswer answer(Layout layout, LayoutCase asked, LayoutRequest request, String engine, String digest) {
         boolean offcuts = included(request, Include.OFFCUTS);
         boolean world = included(request, Include.WORLD);
-        PanelWriter panelWriter =
-                new PanelWriter(units, layout.roof(), asked.spec().cover());
+        PanelWriter panelWriter = new PanelWriter(
+                units, layout.roof(), layout.treatments(), asked.spec().cover());
         List<PanelAnswer> panels = new ArrayList<>(layout.takeoff().panelCount());
         List<LaidPlane> laid = new ArrayList<>(layout.panels().planes().size());
         for (PlanePanels plane : layout.panels().planes()) {

@@ -19,6 +19,7 @@ import org.thalweg.geometry.Ring;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.panel.Cut;
 import org.thalweg.panel.Panel;
+import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
@@ -31,12 +32,15 @@ final class PanelWriter {
 
     private final Units units;
     private final Roof roof;
+    private final List<EdgeTreatment> treatments;
     private final Tolerance tolerance;
     private final Length cover;
 
-    PanelWriter(Units units, Roof roof, Length cover) {
+    /** @param treatments how panels end at each edge, in the roof's order */
+    PanelWriter(Units units, Roof roof, List<EdgeTreatment> treatments, Length cover) {
         this.units = units;
         this.roof = roof;
+        this.treatments = treatments;
         this.tolerance = roof.tolerance();
         this.cover = cover;
     }
@@ -73,7 +77,17 @@ final class PanelWriter {
                 mark(cut.left(tolerance)),
                 mark(cut.right(cover.metres(), tolerance)),
                 marked(Length.metres(cut.rise())),
-                new Angle(cut.mitre()).roundedDegrees());
+                new Angle(cut.mitre()).roundedDegrees(),
+                notch(cut));
+    }
+
+    private Optional<MarkedLength> notch(Cut cut) {
+        boolean crosses = cut.end() == Cut.End.LOWER || cut.end() == Cut.End.UPPER;
+        if (cut.edge() < 0 || !crosses) {
+            return Optional.empty();
+        }
+        double extra = treatments.get(cut.edge()).extra().metres();
+        return extra > 0 ? Optional.of(marked(Length.metres(cut.notch(extra)))) : Optional.empty();
     }
 
     private Optional<MarkedLength> mark(OptionalDouble metres) {

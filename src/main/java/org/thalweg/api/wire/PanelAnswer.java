@@ -143,6 +143,7 @@ public record PanelAnswer(
      * @param left     mark on the left rib
      * @param right    mark on the right rib
      * @param rise     how far one end lies further up than the other
+     * @param notch    how deep the hem is notched at a rib
      * @param mitreDeg angle from square
      */
     @Schema(
@@ -186,5 +187,12 @@ public record PanelAnswer(
                     minimum = "0",
                     maximum = "90",
                     examples = "48.1897")
-            double mitreDeg) {}
+            double mitreDeg,
+
+            @Schema(
+                    description =
+                            "How far along a rib the fold of the hem or turn-up lies from this cut, up from a lower end, down"
+                                    + " from an upper one: the metal beyond the fold / cos φ. At each rib the hem is notched from the"
+                                    + " one to the other. Left out where nothing is folded, and for rips, which cross no rib.")
+            Optional<MarkedLength> notch) {}
 }
