@@ -126,7 +126,7 @@ final class UsedWriter {
     }
 
     private TreatmentUsed valley(PanelEnd end, ValleyTerms terms) {
-        return used(terms.treatment(end, Length.ZERO), Optional.of(terms.hold(end)));
+        return used(terms.treatment(end, terms.pan(end), Length.ZERO), Optional.of(terms.hold(end)));
     }
 
     private TreatmentUsed other(PanelEnd end) {

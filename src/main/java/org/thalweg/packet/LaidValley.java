@@ -45,9 +45,9 @@ public record LaidValley(
         rows = List.copyOf(rows);
     }
 
-    static LaidValley of(Roof roof, SlopedEdge edge, PanelEnd end, ValleyTerms terms, ValleyAsked asked) {
-        PanSpec pan = terms.pan(end);
-        PanelHold hold = terms.hold(end);
+    static LaidValley of(Roof roof, SlopedEdge edge, PanelEnds ends, ValleyTerms terms, ValleyAsked asked) {
+        PanSpec pan = ends.pan(edge.index(), terms);
+        PanelHold hold = terms.hold(ends.of(edge.index()));
         ValleyLayout layout = Valleys.layOut(edge, pan, hold, asked, roof.tolerance());
         Length longest = longer(edge.left().run(), edge.right().run());
         Growth growth = Growth.of(longest, terms.metal().expansion().value(), terms.temperatures());

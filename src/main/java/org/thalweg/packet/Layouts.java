@@ -66,7 +66,7 @@ public final class Layouts {
         ValleyAsked common = terms.asked(asked.survey());
         List<LaidValley> valleys = new ArrayList<>();
         for (SlopedEdge edge : sloped(roof, EdgeKind.VALLEY)) {
-            valleys.add(LaidValley.of(roof, edge, ends.of(edge.index()), terms, common));
+            valleys.add(LaidValley.of(roof, edge, ends, terms, common));
         }
         return valleys;
     }

@@ -57,7 +57,7 @@ public final class ValleyJobs {
 
     private static LaidValley lay(Roof roof, SlopedEdge valley, PanelEnds ends, ValleyCase asked) {
         ValleyTerms terms = asked.terms();
-        return LaidValley.of(roof, valley, ends.of(valley.index()), terms, terms.asked(asked.survey()));
+        return LaidValley.of(roof, valley, ends, terms, terms.asked(asked.survey()));
     }
 
     private static Optional<SlopedEdge> valley(Roof roof, int edge) {

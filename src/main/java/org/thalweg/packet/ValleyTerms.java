@@ -67,14 +67,13 @@ public record ValleyTerms(
         return end.hold().orElse(PanelHold.FIXED);
     }
 
-    /** The pan of a valley. */
-    PanSpec pan(PanelEnd end) {
+    /** The pan of a valley, as asked for. */
+    public PanSpec pan(PanelEnd end) {
         return end.setback().map(pan::heldBack).orElse(pan);
     }
 
-    /** How panels end at a valley this long. */
-    public EdgeTreatment treatment(PanelEnd end, Length valley) {
-        PanSpec of = pan(end);
+    /** How panels end at a valley this long with this pan. */
+    public EdgeTreatment treatment(PanelEnd end, PanSpec of, Length valley) {
         Length hem = end.hem().orElse(hold(end) == PanelHold.CLEATED ? cleatHem : Length.ZERO);
         return new EdgeTreatment(
                 of.heldBack(), of.heldBackAtTop(valley), hem, end.turnUp().orElse(Length.ZERO));

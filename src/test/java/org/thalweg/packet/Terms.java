@@ -19,13 +19,17 @@ final class Terms {
     private Terms() {}
 
     static ValleyTerms usual(Length panelCover) {
+        return usual(panelCover, new Pitch(0, 12));
+    }
+
+    static ValleyTerms usual(Length panelCover, Pitch widening) {
         PanSpec pan = new PanSpec(
                 Length.metres(1.22),
                 Length.metres(0.11),
                 Length.metres(0.025),
                 Optional.empty(),
                 Optional.empty(),
-                new Pitch(0, 12),
+                widening,
                 Length.metres(3),
                 Length.metres(0.3),
                 Length.metres(0.2),
