@@ -71,7 +71,7 @@ record ValleyDefaults(
             Length.millimetres(25),
             Length.metres(3),
             Length.millimetres(300),
-            Length.millimetres(200),
+            Rules.valleyUsualMetricLap().value(),
             Length.millimetres(12),
             Length.millimetres(102),
             Length.millimetres(50),

@@ -28,6 +28,7 @@ public final class Rules {
             pitch(VALLEY, "details valid for valley slopes of at least");
     private static final Sourced<Length> VALLEY_LEAST_LAP = length(VALLEY, "lap in direction of flow");
     private static final Sourced<Length> VALLEY_USUAL_LAP = length(VALLEY, "lap of adjacent copper sheets");
+    private static final Sourced<Length> VALLEY_USUAL_METRIC_LAP = length(VALLEY, "metal tile valley lap");
     private static final Sourced<Length> VALLEY_LEAST_COVER =
             length(VALLEY, "flashing extends under roof covering each side");
     private static final Sourced<Length> VALLEY_LEAST_EXPOSURE = length(VALLEY, "exposed width at top, minimum");
@@ -77,6 +78,11 @@ public final class Rules {
      */
     public static Sourced<Length> valleyUsualLap() {
         return VALLEY_USUAL_LAP;
+    }
+
+    /** The same for callers who measure in millimetres: the 200 mm of a metal tile valley. */
+    public static Sourced<Length> valleyUsualMetricLap() {
+        return VALLEY_USUAL_METRIC_LAP;
     }
 
     /** The least by which a valley reaches under the roofing, on each side, square to the valley: 6 in. */

@@ -76,6 +76,15 @@ class RulesTest {
                 arguments("up a side wall", Rules.sideWallLeastHeight(), 4, "IRC R905.2.8.3"));
     }
 
+    /** The New Zealand cladding code, 15.3.4: 200 mm. */
+    @Test
+    void metalTileValleysLapByTwoHundredMillimetres() {
+        Sourced<Length> lap = Rules.valleyUsualMetricLap();
+        assertThat(lap.value()).isEqualTo(Length.millimetres(200));
+        assertThat(lap.source().text()).isEqualTo("New Zealand cladding code of practice 15.3.4");
+        assertThat(lap.recalled()).isFalse();
+    }
+
     /** Copper in Architecture Design Handbook 9.5: 4 1/2 in per ft. */
     @Test
     void standardDetailsHoldForValleysOfFourAndAHalfToTheFoot() {
