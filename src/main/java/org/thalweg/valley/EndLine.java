@@ -1,6 +1,7 @@
 package org.thalweg.valley;
 
 import org.thalweg.roof.EdgeKind;
+import org.thalweg.units.Angle;
 import org.thalweg.valley.SlopedEdge.End;
 
 /**
@@ -15,12 +16,14 @@ import org.thalweg.valley.SlopedEdge.End;
  *    eave 1 / \ eave 2
  * </pre>
  *
- * @param perOut how much further inward along the low the line lies for each length outward; cot ω
+ * @param angle  what the line is slanted by: ω, half of it half-way to another valley or hip, 90° where the pan has nothing to
+ *               end on
+ * @param perOut how much further inward along the low the line lies for each length outward; that angle's cotangent
  * @param past   how far past its own corner the pan runs, along the low; 0 or more
  * @param turnUp whether what runs past is turned up at a wall
  * @param onEdge whether it is the line of the edge the plane ends on; not where it lies half-way to one, or square
  */
-record EndLine(double perOut, double past, boolean turnUp, boolean onEdge) {
+public record EndLine(Angle angle, double perOut, double past, boolean turnUp, boolean onEdge) {
 
     /** A plane whose next edge runs on within a degree of straight, or turns back, leaves the pan nothing to end on. */
     private static final double STRAIGHT = Math.toRadians(179);
@@ -35,7 +38,7 @@ record EndLine(double perOut, double past, boolean turnUp, boolean onEdge) {
     }
 
     /** Where the pan of a valley ends. */
-    static EndLine of(End end, PanSpec spec) {
+    public static EndLine of(End end, PanSpec spec) {
         double corner = end.corner().radians();
         if (end.kind() == EdgeKind.VALLEY) {
             return halfWay(corner, spec.lap().metres());
@@ -54,15 +57,16 @@ record EndLine(double perOut, double past, boolean turnUp, boolean onEdge) {
 
     /** {@code past} is measured square to the line. */
     private static EndLine slanted(double angle, double past, boolean turnUp) {
-        return new EndLine(1 / Math.tan(angle), past / Math.sin(angle), turnUp, true);
+        return new EndLine(new Angle(angle), 1 / Math.tan(angle), past / Math.sin(angle), turnUp, true);
     }
 
     private static EndLine square(double past) {
-        return new EndLine(0, past, false, false);
+        return new EndLine(Angle.degrees(90), 0, past, false, false);
     }
 
     private static EndLine halfWay(double corner, double past) {
-        return new EndLine(1 / Math.tan(corner / 2), past / Math.sin(corner / 2), false, false);
+        double half = corner / 2;
+        return new EndLine(new Angle(half), 1 / Math.tan(half), past / Math.sin(half), false, false);
     }
 
     /** Where the metal ends, inward from the end of the valley; below 0 past it. */
