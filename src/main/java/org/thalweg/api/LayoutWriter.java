@@ -74,12 +74,18 @@ final class LayoutWriter {
                 new RoofWriter(units).write(layout.roof()),
                 laid,
                 panels,
-                new ValleyWriter(units, asked.valleys(), included(request, Include.WORKING)).write(layout.valleys()),
+                new ValleyWriter(units, asked.valleys(), working(asked, request)).write(layout.valleys()),
                 new HipWriter(units).write(layout.hips()),
                 order(layout.takeoff(), asked),
                 totals(layout.takeoff()),
                 findings,
                 Cautions.ALL);
+    }
+
+    private Optional<WorkingWriter> working(LayoutCase asked, LayoutRequest request) {
+        return included(request, Include.WORKING)
+                ? Optional.of(new WorkingWriter(units, WorkingCase.of(request, asked)))
+                : Optional.empty();
     }
 
     private static boolean included(LayoutRequest request, Include what) {

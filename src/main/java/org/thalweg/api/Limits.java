@@ -62,7 +62,10 @@ public final class Limits {
     public static final int BLANK_CORNERS = 40;
     public static final int FOLDS = 11;
     public static final int VALLEY_ROWS = 4;
-    public static final int WORKING = 200;
+
+    /** Of one valley: 114 lines, and 10 for each station and the foot, both sides together. */
+    public static final int WORKING = 114 + 10 * (STATIONS + 1);
+
     public static final int DEFAULTS = 100;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
     public static final int TOTALS = 20;

@@ -77,12 +77,8 @@ final class UsedWriter {
                 length(terms.screwPlay().eachWay()));
     }
 
-    /** In the scale the caller gave; without one in Fahrenheit for callers who measure in inches or feet. */
     ClimateUsed climate(ValleyTerms terms, @Nullable ClimateForm given) {
-        boolean inches = units.length() == LengthUnit.INCH || units.length() == LengthUnit.FOOT;
-        TemperatureScale scale = given != null && given.temperature() != null
-                ? given.temperature()
-                : inches ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+        TemperatureScale scale = scale(given, units.length());
         Temperatures temperatures = terms.temperatures();
         return new ClimateUsed(
                 scale.round(temperatures.lowest()),
@@ -91,6 +87,15 @@ final class UsedWriter {
                 scale,
                 terms.temperaturesSource().text(),
                 terms.rainfall().map(rain -> FigureWriter.write(rain, units)));
+    }
+
+    /** The scale the caller gave; without one Fahrenheit for callers who measure in inches or feet. */
+    static TemperatureScale scale(@Nullable ClimateForm given, LengthUnit tape) {
+        if (given != null && given.temperature() != null) {
+            return given.temperature();
+        }
+        boolean inches = tape == LengthUnit.INCH || tape == LengthUnit.FOOT;
+        return inches ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     }
 
     HipCapUsed hipCap(ValleyTerms terms) {

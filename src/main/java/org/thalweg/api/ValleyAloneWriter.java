@@ -2,6 +2,7 @@ package org.thalweg.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.api.wire.FindingAnswer;
 import org.thalweg.api.wire.LayoutRequest.Include;
 import org.thalweg.api.wire.LayoutRequest.PanelForm;
@@ -28,7 +29,6 @@ final class ValleyAloneWriter {
     }
 
     ValleysAnswer answer(ValleyJob job, ValleyCase asked, ValleyRequest request, String engine, String digest) {
-        boolean working = request.include() != null && request.include().contains(Include.WORKING);
         List<FindingAnswer> findings = new ArrayList<>();
         for (LaidValley valley : job.valleys()) {
             findings.addAll(FindingWriter.findings(valley.findings(), units));
@@ -38,9 +38,15 @@ final class ValleyAloneWriter {
                 digest,
                 request.units(),
                 used(asked, request),
-                new ValleyWriter(units, asked.terms(), working).write(job.valleys()),
+                new ValleyWriter(units, asked.terms(), working(asked, request)).write(job.valleys()),
                 findings,
                 Cautions.ALL);
+    }
+
+    private Optional<WorkingWriter> working(ValleyCase asked, ValleyRequest request) {
+        return request.include() != null && request.include().contains(Include.WORKING)
+                ? Optional.of(new WorkingWriter(units, WorkingCase.of(request, asked)))
+                : Optional.empty();
     }
 
     private AloneUsed used(ValleyCase asked, ValleyRequest request) {

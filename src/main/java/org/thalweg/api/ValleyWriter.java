@@ -43,11 +43,11 @@ final class ValleyWriter {
 
     private final Units units;
     private final ValleyTerms terms;
-    private final boolean working;
+    private final Optional<WorkingWriter> working;
     private final LineWriter lines;
 
-    /** @param working whether to tell how figures came about */
-    ValleyWriter(Units units, ValleyTerms terms, boolean working) {
+    /** @param working tells how figures came about, if that is asked for */
+    ValleyWriter(Units units, ValleyTerms terms, Optional<WorkingWriter> working) {
         this.units = units;
         this.terms = terms;
         this.working = working;
@@ -83,7 +83,7 @@ final class ValleyWriter {
                 rows,
                 movement(valley),
                 water(valley),
-                Optional.empty());
+                working.map(writer -> writer.write(valley)));
     }
 
     private PanAnswer pan(ValleyLayout layout) {
