@@ -2,6 +2,7 @@ package org.thalweg.drainage;
 
 import java.util.Optional;
 import org.thalweg.finding.Source;
+import org.thalweg.geometry.Tolerance;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Flow;
 import org.thalweg.units.Length;
@@ -66,11 +67,12 @@ public final class Channel {
      * @param other     the flat across the rib
      * @param bed       θv, the valley's slope
      * @param roughness Manning's n; see {@link #ROUGHNESS}
+     * @param tolerance a flat that rises by no more than its hair over a metre is level
      * @return nothing when this side's plane does not fall to the valley, or the valley is level: no water runs there
      */
-    public static Optional<Channel> of(PanFlat own, PanFlat other, Angle bed, double roughness) {
+    public static Optional<Channel> of(PanFlat own, PanFlat other, Angle bed, double roughness, Tolerance tolerance) {
         Angle rise = own.rise(bed);
-        if (!(rise.radians() > 0 && rise.cos() > 0 && bed.sin() > 0)) {
+        if (!(rise.sin() > tolerance.hair() && rise.cos() > 0 && bed.sin() > 0)) {
             return Optional.empty();
         }
         Angle lean = new Angle((rise.radians() - other.rise(bed).radians()) / 2);

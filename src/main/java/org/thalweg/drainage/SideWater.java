@@ -39,7 +39,8 @@ public record SideWater(
     static SideWater of(int side, WaterCase asked) {
         WaterSide own = asked.sides().get(side);
         WaterSide other = asked.sides().get(1 - side);
-        Optional<Channel> channel = Channel.of(own.flat(), other.flat(), asked.slope(), asked.roughness());
+        Optional<Channel> channel =
+                Channel.of(own.flat(), other.flat(), asked.slope(), asked.roughness(), asked.tolerance());
         List<StationWater> stations = stations(own.catchment(), channel, asked);
         Optional<Length> ribHeight =
                 channel.map(runs -> runs.ribHeight(asked.pan().ribLeg()));

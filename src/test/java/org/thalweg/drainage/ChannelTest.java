@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.thalweg.geometry.Tolerance;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Flow;
 import org.thalweg.units.FlowUnit;
@@ -205,8 +206,10 @@ class ChannelTest {
         PanFlat falls = new PanFlat(new Pitch(6, 12).slope(), Angle.degrees(50), true);
         PanFlat away = new PanFlat(new Pitch(2, 12).slope(), Angle.degrees(70), false);
         Angle bed = Angle.degrees(10);
-        assertThat(Channel.of(away, falls, bed, Channel.ROUGHNESS)).isEmpty();
-        Channel channel = Channel.of(falls, away, bed, Channel.ROUGHNESS).orElseThrow();
+        assertThat(Channel.of(away, falls, bed, Channel.ROUGHNESS, Tolerance.DEFAULT))
+                .isEmpty();
+        Channel channel = Channel.of(falls, away, bed, Channel.ROUGHNESS, Tolerance.DEFAULT)
+                .orElseThrow();
         double rise = falls.rise(bed).inDegrees();
         assertThat(away.rise(bed).inDegrees()).isNegative();
         assertThat(channel.ribLean().inDegrees())
@@ -217,8 +220,9 @@ class ChannelTest {
     void waterDoesNotRunInALevelValleyNorAlongAFallLine() {
         PanFlat falls = new PanFlat(new Pitch(6, 12).slope(), Angle.ZERO, true);
         PanFlat rake = new PanFlat(new Pitch(6, 12).slope(), Angle.degrees(90), false);
-        assertThat(Channel.of(falls, falls, Angle.ZERO, Channel.ROUGHNESS)).isEmpty();
-        assertThat(Channel.of(rake, falls, Angle.degrees(20), Channel.ROUGHNESS))
+        assertThat(Channel.of(falls, falls, Angle.ZERO, Channel.ROUGHNESS, Tolerance.DEFAULT))
+                .isEmpty();
+        assertThat(Channel.of(rake, falls, Angle.degrees(20), Channel.ROUGHNESS, Tolerance.DEFAULT))
                 .isEmpty();
     }
 

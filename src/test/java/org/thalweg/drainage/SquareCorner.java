@@ -1,5 +1,6 @@
 package org.thalweg.drainage;
 
+import org.thalweg.geometry.Tolerance;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Pitch;
 
@@ -21,6 +22,7 @@ record SquareCorner(double rise, double otherRise) {
     }
 
     Channel channel(int side) {
-        return Channel.of(flat(side), flat(1 - side), bed(), Channel.ROUGHNESS).orElseThrow();
+        return Channel.of(flat(side), flat(1 - side), bed(), Channel.ROUGHNESS, Tolerance.DEFAULT)
+                .orElseThrow();
     }
 }
