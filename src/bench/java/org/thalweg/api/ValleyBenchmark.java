@@ -31,7 +31,7 @@ import org.thalweg.units.Units;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 3, time = 3)
+@Warmup(iterations = 8, time = 3)
 @Measurement(iterations = 5, time = 3)
 @Fork(1)
 public class ValleyBenchmark {
