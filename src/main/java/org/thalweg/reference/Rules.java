@@ -20,6 +20,7 @@ public final class Rules {
     private static final String VALLEY = "valley";
     private static final String CLEAT = "cleat";
     private static final String FLASHING = "flashing";
+    private static final String CLIP = "clip";
 
     private static final List<Rule> ALL = PublishedTable.read("rules.csv", Rule::of);
 
@@ -43,7 +44,10 @@ public final class Rules {
             length(FLASHING, "sidewall base flashing height and width");
 
     private static final Sourced<Double> DESIGN_TEMPERATURE_RANGE =
-            kelvins("clip", "design temperature range for expansion clips");
+            kelvins(CLIP, "design temperature range for expansion clips");
+    private static final Sourced<Length> CLIP_FIELD_SPACING = length(CLIP, "field, maximum");
+    private static final Sourced<Length> CLIP_EDGE_SPACING = length(CLIP, "edges, corners, eaves, ridges, maximum");
+    private static final Sourced<Double> CLIP_SAFETY = number(CLIP, "safety factor on single clip/fastener resistance");
 
     private Rules() {}
 
@@ -133,6 +137,21 @@ public final class Rules {
         return DESIGN_TEMPERATURE_RANGE;
     }
 
+    /** How far apart clips may stand in the field of a roof, away from its edges: 60 in. */
+    public static Sourced<Length> clipFieldSpacing() {
+        return CLIP_FIELD_SPACING;
+    }
+
+    /** How far apart clips may stand at edges, corners, eaves and ridges: 30 in. */
+    public static Sourced<Length> clipEdgeSpacing() {
+        return CLIP_EDGE_SPACING;
+    }
+
+    /** By how much the load a single clip or fastener breaks at is divided before it is counted on: 3. */
+    public static Sourced<Double> clipSafety() {
+        return CLIP_SAFETY;
+    }
+
     private static Sourced<Pitch> pitch(String topic, String name) {
         return figure(topic, name, Pitch.class);
     }
@@ -145,6 +164,15 @@ public final class Rules {
     private static Sourced<Double> ratio(String topic, String name) {
         Sourced<Pitch> printed = pitch(topic, name);
         return new Sourced<>(printed.value().tan(), printed.source(), printed.confidence());
+    }
+
+    /** A plain number. */
+    private static Sourced<Double> number(String topic, String name) {
+        Rule rule = rule(topic, name);
+        double number = rule.number()
+                .orElseThrow(() -> new IllegalStateException(name + " is no number: " + rule.value()))
+                .doubleValue();
+        return Sourced.of(number, rule.source(), rule.confidence());
     }
 
     /** A difference of temperatures, printed in Fahrenheit. */

@@ -85,6 +85,17 @@ class RulesTest {
         assertThat(lap.recalled()).isFalse();
     }
 
+    /** UFC 3-110-03 (2006) 4-8 and EI 01S908 7d: 5 ft in the field, half of that along edges; EI 01S908 7c: a factor of 3. */
+    @Test
+    void clipsStandFiveFeetApartInTheFieldAndHalfOfThatAtEdges() {
+        assertThat(Rules.clipFieldSpacing().value()).isEqualTo(Length.feet(5));
+        assertThat(Rules.clipEdgeSpacing().value()).isEqualTo(Length.feet(2.5));
+        assertThat(Rules.clipSafety().value()).isEqualTo(3.0);
+        assertThat(Rules.clipFieldSpacing().source().text()).startsWith("UFC 3-110-03 (2006) 4-8");
+        assertThat(Rules.clipEdgeSpacing().source().text()).endsWith("EI 01S908 7d");
+        assertThat(Rules.clipSafety().source().text()).startsWith("EI 01S908");
+    }
+
     /** Copper in Architecture Design Handbook 9.5: 4 1/2 in per ft. */
     @Test
     void standardDetailsHoldForValleysOfFourAndAHalfToTheFoot() {
