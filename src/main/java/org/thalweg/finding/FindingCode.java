@@ -49,7 +49,11 @@ public enum FindingCode {
     /** Panels grow by more than fixed screws let them. */
     FIXED_PANEL_MOVES(Severity.WARNING),
     /** The closure of a hip would stand beyond the end of the panels. */
-    CLOSURE_OFF_PANEL(Severity.WARNING);
+    CLOSURE_OFF_PANEL(Severity.WARNING),
+    /** A row of fasteners is too short to keep its distances from edges and ribs. */
+    ROW_TOO_SHORT(Severity.NOTE),
+    /** Fasteners would stand in the water way of a valley; they are left out. */
+    FASTENER_IN_WATER_WAY(Severity.STOP);
 
     private final Severity severity;
 

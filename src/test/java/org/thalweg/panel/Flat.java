@@ -24,7 +24,7 @@ import org.thalweg.units.Area;
 import org.thalweg.units.Length;
 
 /** Roofs of a single plane, made straight from the plane's shape, so that panels can be tested without reading a roof. */
-final class Flat {
+public final class Flat {
 
     private static final Frame FRAME =
             new Frame(new Point3(0, 0, 0), new Vector3(1, 0, 0), new Vector3(0, 0.8, 0.6), new Vector3(0, -0.6, 0.8));
@@ -32,7 +32,7 @@ final class Flat {
     private Flat() {}
 
     /** A plane of this shape; every side's tag becomes an edge of its own. Sizes in metres. */
-    static Roof roof(Region shape) {
+    public static Roof roof(Region shape) {
         Map<Integer, Edge> edges = new TreeMap<>();
         collect(shape.outer(), edges);
         shape.openings().forEach(opening -> collect(opening, edges));
@@ -71,25 +71,25 @@ final class Flat {
     }
 
     /** Treatments by side tag. */
-    static EdgeTreatments treated(Map<Integer, EdgeTreatment> bySide) {
+    public static EdgeTreatments treated(Map<Integer, EdgeTreatment> bySide) {
         return new EdgeTreatments(Map.of(), bySide);
     }
 
-    static EdgeTreatment treatment(double setback, double hem, double turnUp) {
+    public static EdgeTreatment treatment(double setback, double hem, double turnUp) {
         return new EdgeTreatment(Length.metres(setback), Length.metres(hem), Length.metres(turnUp));
     }
 
     /** Nothing folded; the lower end of the edge set back otherwise than the upper one. */
-    static EdgeTreatment tapered(double setback, double setbackAtTop) {
+    public static EdgeTreatment tapered(double setback, double setbackAtTop) {
         return new EdgeTreatment(Length.metres(setback), Length.metres(setbackAtTop), Length.ZERO, Length.ZERO);
     }
 
     /** A panel of this cover that is never too long, too short or a sliver, and is ordered to the millimetre. */
-    static PanelSpec cover(double cover) {
+    public static PanelSpec cover(double cover) {
         return spec(cover, 1000, 0.001, 0);
     }
 
-    static PanelSpec spec(double cover, double longest, double increment, double narrowestRip) {
+    public static PanelSpec spec(double cover, double longest, double increment, double narrowestRip) {
         return new PanelSpec(
                 Length.metres(cover),
                 Length.metres(longest),
@@ -100,15 +100,15 @@ final class Flat {
                 Length.metres(0.6));
     }
 
-    static PlanePanels lay(Region shape, PanelSpec spec, EdgeTreatments treatments, Lead lead, Start start) {
+    public static PlanePanels lay(Region shape, PanelSpec spec, EdgeTreatments treatments, Lead lead, Start start) {
         return layOut(shape, spec, treatments, lead, start).planes().get(0);
     }
 
-    static PanelLayout layOut(Region shape, PanelSpec spec, EdgeTreatments treatments, Lead lead, Start start) {
+    public static PanelLayout layOut(Region shape, PanelSpec spec, EdgeTreatments treatments, Lead lead, Start start) {
         return Panels.layOut(roof(shape), spec, treatments, List.of(new PlaneLaying(lead, start, Optional.empty())));
     }
 
-    static Start offset(double width) {
+    public static Start offset(double width) {
         return new Start.Offset(Length.metres(width));
     }
 }
