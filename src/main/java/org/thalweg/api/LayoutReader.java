@@ -13,6 +13,7 @@ import org.thalweg.api.wire.LayoutRequest.LayingForm;
 import org.thalweg.api.wire.LayoutRequest.PanelForm;
 import org.thalweg.api.wire.LayoutRequest.StartForm;
 import org.thalweg.api.wire.WireLength;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.packet.LayoutCase.PlaneException;
@@ -53,16 +54,18 @@ final class LayoutReader {
         PanelSheet sheet = panelReader.sheet(spec);
         TreatmentReader treatments = new TreatmentReader(request.roof(), unit, tape);
         treatments.read(request.edgeTreatments());
+        FasteningRules rules = new FasteningReader(request.fastening(), request.valleyPan(), unit, tape).read();
         ValleyTerms valleys = new ValleyTermsReader(
                         request.valleyPan(), request.fastening(), request.climate(), request.hipCap(), unit, tape)
-                .read(spec.cover(), sheet.metal());
+                .read(spec.cover(), sheet.metal(), rules);
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
         orNone(request.laying()).forEach((plane, form) -> byPlane.add(laying(plane, form, laying, spec)));
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
-        return new LayoutCase(survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys);
+        return new LayoutCase(
+                survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys, rules);
     }
 
     private Start wholePanel() {

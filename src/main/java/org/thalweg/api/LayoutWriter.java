@@ -66,6 +66,8 @@ final class LayoutWriter {
         findings.addAll(FindingWriter.findings(layout.panels().findings(), units));
         layout.valleys().forEach(valley -> findings.addAll(FindingWriter.findings(valley.findings(), units)));
         layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
+        findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
+        FastenerWriter fasteners = new FastenerWriter(units, layout.roof());
         return new LayoutAnswer(
                 engine,
                 digest,
@@ -76,6 +78,8 @@ final class LayoutWriter {
                 panels,
                 new ValleyWriter(units, asked.valleys(), working(asked, request)).write(layout.valleys()),
                 new HipWriter(units).write(layout.hips()),
+                fasteners.rows(layout.fasteners()),
+                fasteners.clips(layout.seams()),
                 order(layout.takeoff(), asked),
                 totals(layout.takeoff()),
                 findings,
@@ -140,7 +144,7 @@ final class LayoutWriter {
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), asked.valleys()),
                 used.pan(asked.valleys()),
                 used.hipCap(asked.valleys()),
-                used.fastening(asked.valleys()),
+                used.fastening(asked.rules(), asked.valleys()),
                 used.climate(asked.valleys(), request.climate()),
                 Tape.rule(units.length()),
                 defaults(request));

@@ -1,6 +1,7 @@
 package org.thalweg.api;
 
 import java.util.List;
+import org.thalweg.packet.Layouts;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
@@ -64,6 +65,8 @@ public final class Limits {
     public static final int VALLEY_ROWS = 4;
 
     /** Of one valley: 114 lines, and 10 for each station and the foot, both sides together. */
+    public static final int FASTENERS = Layouts.MOST_FASTENERS;
+
     public static final int WORKING = 114 + 10 * (STATIONS + 1);
 
     public static final int DEFAULTS = 100;
@@ -120,6 +123,13 @@ public final class Limits {
     public static final Limit STATION = Limit.length("station", 0, 1_000, "#/valleyPan/stations/*");
     public static final Limit VALLEY_SPACING = Limit.length("valleySpacing", 0.01, 3, "#/fastening/valleySpacing");
     public static final Limit CLEAT_SPACING = Limit.length("cleatSpacing", 0.01, 3, "#/fastening/cleatSpacing");
+    public static final Limit EAVE_SPACING = Limit.length("eaveSpacing", 0.01, 3, "#/fastening/eaveSpacing");
+    public static final Limit CLOSURE_SPACING = Limit.length("closureSpacing", 0.01, 3, "#/fastening/closureSpacing");
+    public static final Limit STRIP_SPACING = Limit.length("stripSpacing", 0.01, 3, "#/fastening/stripSpacing");
+    public static final Limit OPENING_SPACING = Limit.length("openingSpacing", 0.01, 3, "#/fastening/openingSpacing");
+    public static final Limit LAP_SPACING = Limit.length("lapSpacing", 0.01, 3, "#/fastening/lapSpacing");
+    public static final Limit CLIP_SPACING = Limit.length("clipSpacing", 0.01, 3, "#/fastening/clipSpacing");
+    public static final Limit CLIP_END_DISTANCE = Limit.length("clipEndDistance", 0, 3, "#/fastening/clipEndDistance");
     public static final Limit FASTENER_INSET = Limit.length("fastenerInset", 0, 0.5, "#/fastening/fastenerInset");
     public static final Limit RIB_CLEARANCE = Limit.length("ribClearance", 0, 0.5, "#/fastening/ribClearance");
     public static final Limit EDGE_DISTANCE = Limit.length("edgeDistance", 0, 0.5, "#/fastening/edgeDistance");
@@ -194,8 +204,15 @@ public final class Limits {
             WATER_MARGIN,
             Limit.atMost("stations", STATIONS, "1", "#/valleyPan/stations", MANY),
             STATION,
+            EAVE_SPACING,
             VALLEY_SPACING,
             CLEAT_SPACING,
+            CLOSURE_SPACING,
+            STRIP_SPACING,
+            OPENING_SPACING,
+            LAP_SPACING,
+            CLIP_SPACING,
+            CLIP_END_DISTANCE,
             FASTENER_INSET,
             RIB_CLEARANCE,
             EDGE_DISTANCE,
@@ -208,6 +225,7 @@ public final class Limits {
             CORNER_RUN,
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
+            Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),
             Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),

@@ -28,7 +28,7 @@ import org.thalweg.units.Units;
 /** Writes panels in the caller's units. */
 final class PanelWriter {
 
-    private static final String LAP = "lap";
+    static final String LAP = "lap";
 
     private final Units units;
     private final Roof roof;

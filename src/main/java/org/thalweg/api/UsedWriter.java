@@ -17,7 +17,8 @@ import org.thalweg.api.wire.ValleyUsed.ClimateUsed;
 import org.thalweg.api.wire.ValleyUsed.FasteningUsed;
 import org.thalweg.api.wire.ValleyUsed.HipCapUsed;
 import org.thalweg.api.wire.ValleyUsed.PanUsed;
-import org.thalweg.fastening.ValleyRows.Spacings;
+import org.thalweg.fastening.FastenerKind;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.movement.Temperatures;
 import org.thalweg.packet.LayoutCase.EdgeException;
 import org.thalweg.packet.PanelEnd;
@@ -66,14 +67,20 @@ final class UsedWriter {
                 stations);
     }
 
-    FasteningUsed fastening(ValleyTerms terms) {
-        Spacings spacings = terms.spacings();
+    FasteningUsed fastening(FasteningRules rules, ValleyTerms terms) {
         return new FasteningUsed(
-                length(spacings.panel()),
-                length(spacings.cleat()),
-                length(terms.fastenerInset()),
-                length(spacings.ribClearance()),
-                length(spacings.edgeDistance()),
+                spacing(rules, FastenerKind.EAVE),
+                spacing(rules, FastenerKind.VALLEY),
+                spacing(rules, FastenerKind.CLEAT),
+                spacing(rules, FastenerKind.CLOSURE),
+                spacing(rules, FastenerKind.RAKE),
+                spacing(rules, FastenerKind.OPENING),
+                spacing(rules, FastenerKind.END_LAP),
+                length(rules.of(FastenerKind.VALLEY).inset()),
+                length(rules.ribClearance()),
+                length(rules.edgeDistance()),
+                length(rules.clips().maxSpacing()),
+                length(rules.clips().endDistance()),
                 length(terms.screwPlay().eachWay()));
     }
 
@@ -87,6 +94,10 @@ final class UsedWriter {
                 scale,
                 terms.temperaturesSource().text(),
                 terms.rainfall().map(rain -> FigureWriter.write(rain, units)));
+    }
+
+    private double spacing(FasteningRules rules, FastenerKind kind) {
+        return length(rules.of(kind).maxSpacing());
     }
 
     /** The scale the caller gave; without one Fahrenheit for callers who measure in inches or feet. */
@@ -150,7 +161,7 @@ final class UsedWriter {
             @Nullable ClimateForm climate,
             List<String> left) {
         ValleyPanForm ofPan = pan == null ? ValleyTermsReader.NO_PAN : pan;
-        FasteningForm ofFastening = fastening == null ? ValleyTermsReader.NO_FASTENING : fastening;
+        FasteningForm ofFastening = fastening == null ? FasteningReader.NONE : fastening;
         ClimateForm ofClimate = climate == null ? ValleyTermsReader.NO_CLIMATE : climate;
         ifAbsent(ofPan.coilWidth(), "#/valleyPan/coilWidth", left);
         ifAbsent(ofPan.ribLeg(), "#/valleyPan/ribLeg", left);
@@ -172,11 +183,18 @@ final class UsedWriter {
         ifAbsent(ofPan.cleatLength(), "#/valleyPan/cleatLength", left);
         ifAbsent(ofPan.waterMargin(), "#/valleyPan/waterMargin", left);
         ifAbsent(ofPan.stations(), "#/valleyPan/stations", left);
+        ifAbsent(ofFastening.eaveSpacing(), "#/fastening/eaveSpacing", left);
         ifAbsent(ofFastening.valleySpacing(), "#/fastening/valleySpacing", left);
         ifAbsent(ofFastening.cleatSpacing(), "#/fastening/cleatSpacing", left);
+        ifAbsent(ofFastening.closureSpacing(), "#/fastening/closureSpacing", left);
+        ifAbsent(ofFastening.stripSpacing(), "#/fastening/stripSpacing", left);
+        ifAbsent(ofFastening.openingSpacing(), "#/fastening/openingSpacing", left);
+        ifAbsent(ofFastening.lapSpacing(), "#/fastening/lapSpacing", left);
         ifAbsent(ofFastening.fastenerInset(), "#/fastening/fastenerInset", left);
         ifAbsent(ofFastening.ribClearance(), "#/fastening/ribClearance", left);
         ifAbsent(ofFastening.edgeDistance(), "#/fastening/edgeDistance", left);
+        ifAbsent(ofFastening.clipSpacing(), "#/fastening/clipSpacing", left);
+        ifAbsent(ofFastening.clipEndDistance(), "#/fastening/clipEndDistance", left);
         ifAbsent(ofFastening.screwPlay(), "#/fastening/screwPlay", left);
         ifAbsent(ofClimate.lowest(), "#/climate/lowest", left);
         ifAbsent(ofClimate.highest(), "#/climate/highest", left);

@@ -5,7 +5,7 @@ import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
 
 /**
- * What a valley's pan, its fasteners and a hip's cap are like when the caller does not say. Round inches for callers who work
+ * What a valley's pan and a hip's cap are like when the caller does not say. Round inches for callers who work
  * in inches or feet, round millimetres for the rest. Where no source stands beside a figure it is common practice without one.
  *
  * @param coilWidth       48 in, with which the usual pan reaches 6 in under panels held back 12 3/4 in
@@ -19,11 +19,7 @@ import org.thalweg.units.LengthUnit;
  * @param wallTurnUp      4 in, 102 mm [published: IRC R905.2.8.3]
  * @param ribPastEnd      past foot or head
  * @param ribPastValley   past another valley
- * @param fastenerSpacing of the pan's own fasteners, and of a cleat's [the latter published: UFGS 07 60 00, 3.1.23]
- * @param edgeInset       of the pan's fasteners; edge distance of every row; margin of the water; inset of a hip's closure
- * @param valleySpacing   of the screws at a valley
- * @param fastenerInset   inside the panels' edge
- * @param ribClearance    from a rib
+ * @param margin          of the water off the panels; inset of a hip's closure
  * @param cleatHem        round a cleat [from memory: common standing-seam practice]
  * @param capLeg          of a hip's cap
  */
@@ -38,11 +34,7 @@ record ValleyDefaults(
         Length wallTurnUp,
         Length ribPastEnd,
         Length ribPastValley,
-        Length fastenerSpacing,
-        Length edgeInset,
-        Length valleySpacing,
-        Length fastenerInset,
-        Length ribClearance,
+        Length margin,
         Length cleatHem,
         Length capLeg) {
 
@@ -57,11 +49,7 @@ record ValleyDefaults(
             Rules.sideWallLeastHeight().value(),
             Length.inches(2),
             Length.inches(24),
-            Length.inches(12),
             Length.inches(1),
-            Length.inches(4),
-            Length.inches(2),
-            Length.inches(0.75),
             Length.inches(1),
             Length.inches(6));
 
@@ -76,11 +64,7 @@ record ValleyDefaults(
             Length.millimetres(102),
             Length.millimetres(50),
             Length.millimetres(600),
-            Length.millimetres(300),
             Length.millimetres(25),
-            Length.millimetres(100),
-            Length.millimetres(50),
-            Length.millimetres(20),
             Length.millimetres(25),
             Length.millimetres(150));
 

@@ -9,6 +9,7 @@ import org.thalweg.api.wire.LayoutRequest.PanelForm;
 import org.thalweg.api.wire.ValleyRequest;
 import org.thalweg.api.wire.ValleyRequest.CornerForm;
 import org.thalweg.api.wire.ValleyRequest.CornerTop;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
@@ -51,14 +52,15 @@ final class ValleyReader {
         PanelForm panel = request.panel();
         PanelReader panelReader = new PanelReader(panel, unit, tape);
         PanelSpec spec = panelReader.spec();
+        FasteningRules rules = new FasteningReader(request.fastening(), request.valleyPan(), unit, tape).read();
         ValleyTerms terms = new ValleyTermsReader(
                         request.valleyPan(), request.fastening(), request.climate(), null, unit, tape)
-                .read(spec.cover(), panelReader.sheet(spec).metal());
+                .read(spec.cover(), panelReader.sheet(spec).metal(), rules);
         TreatmentReader treatments = new TreatmentReader(request.roof(), unit, tape);
         treatments.read(request.edgeTreatments());
         CornerForm corner = request.corner();
         RoofSurvey survey = corner == null ? roof(panel) : corner(corner, panel);
-        return new ValleyCase(survey, name(treatments), at(), treatments.byKind(), treatments.byEdge(), terms);
+        return new ValleyCase(survey, name(treatments), at(), treatments.byKind(), treatments.byEdge(), terms, rules);
     }
 
     private RoofSurvey roof(PanelForm panel) {

@@ -12,7 +12,8 @@ import org.thalweg.api.wire.HipCapForm;
 import org.thalweg.api.wire.ValleyPanForm;
 import org.thalweg.api.wire.WireLength;
 import org.thalweg.api.wire.WirePitch;
-import org.thalweg.fastening.ValleyRows.Spacings;
+import org.thalweg.fastening.FastenerKind;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Source;
 import org.thalweg.movement.Play;
@@ -39,7 +40,6 @@ final class ValleyTermsReader {
     static final ValleyPanForm NO_PAN = new ValleyPanForm(
             null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
             null);
-    static final FasteningForm NO_FASTENING = new FasteningForm(null, null, null, null, null, null);
     static final ClimateForm NO_CLIMATE = new ClimateForm(null, null, null, null, null);
     static final HipCapForm NO_CAP = new HipCapForm(null, null);
 
@@ -63,39 +63,35 @@ final class ValleyTermsReader {
             LengthUnit unit,
             TapeReader tape) {
         this.pan = pan == null ? NO_PAN : pan;
-        this.fastening = fastening == null ? NO_FASTENING : fastening;
+        this.fastening = fastening == null ? FasteningReader.NONE : fastening;
         this.climate = climate == null ? NO_CLIMATE : climate;
         this.cap = cap == null ? NO_CAP : cap;
         this.tape = tape;
         this.defaults = ValleyDefaults.of(unit);
     }
 
-    /** For panels of this cover and metal. */
-    ValleyTerms read(Length panelCover, Metal metal) {
+    /** For panels of this cover and metal, fastened by these rules. */
+    ValleyTerms read(Length panelCover, Metal metal, FasteningRules rules) {
         return new ValleyTerms(
                 spec(),
                 panelCover,
-                fastening(fastening.fastenerInset(), defaults.fastenerInset(), "fastenerInset", Limits.FASTENER_INSET),
-                pan(pan.edgeInset(), defaults.edgeInset(), "edgeInset", Limits.EDGE_INSET),
+                rules.of(FastenerKind.VALLEY).inset(),
+                rules.of(FastenerKind.PAN_EDGE).inset(),
                 defaults.cleatHem(),
-                spacings(),
+                rules.ofValley(),
                 metal,
                 temperatures(),
                 temperaturesGiven() ? Source.REQUEST : Temperatures.USUAL_SOURCE,
                 play(),
                 tape.given(climate.rainfall(), CLIMATE.at("rainfall"), Limits.RAINFALL)
                         .map(Rainfall::perHour),
-                pan(pan.waterMargin(), defaults.edgeInset(), "waterMargin", Limits.WATER_MARGIN),
+                pan(pan.waterMargin(), defaults.margin(), "waterMargin", Limits.WATER_MARGIN),
                 stations(),
                 hipCap());
     }
 
     private Length pan(@Nullable WireLength given, Length absent, String member, Limit limit) {
         return tape.length(given, absent, PAN.at(member), limit);
-    }
-
-    private Length fastening(@Nullable WireLength given, Length absent, String member, Limit limit) {
-        return tape.length(given, absent, FASTENING.at(member), limit);
     }
 
     private PanSpec spec() {
@@ -187,15 +183,6 @@ final class ValleyTermsReader {
         return PARALLEL;
     }
 
-    private Spacings spacings() {
-        return new Spacings(
-                pan(pan.fastenerSpacing(), defaults.fastenerSpacing(), "fastenerSpacing", Limits.PAN_SPACING),
-                fastening(fastening.valleySpacing(), defaults.valleySpacing(), "valleySpacing", Limits.VALLEY_SPACING),
-                fastening(fastening.cleatSpacing(), defaults.fastenerSpacing(), "cleatSpacing", Limits.CLEAT_SPACING),
-                fastening(fastening.edgeDistance(), defaults.edgeInset(), "edgeDistance", Limits.EDGE_DISTANCE),
-                fastening(fastening.ribClearance(), defaults.ribClearance(), "ribClearance", Limits.RIB_CLEARANCE));
-    }
-
     private Play play() {
         return tape.given(fastening.screwPlay(), FASTENING.at("screwPlay"), Limits.SCREW_PLAY)
                 .map(given -> new Play(given, Source.REQUEST))
@@ -255,8 +242,7 @@ final class ValleyTermsReader {
 
     private HipCap hipCap() {
         Length leg = tape.length(cap.leg(), defaults.capLeg(), CAP.at("leg"), Limits.CAP_LEG);
-        Length inset =
-                tape.length(cap.closureInset(), defaults.edgeInset(), CAP.at("closureInset"), Limits.CLOSURE_INSET);
+        Length inset = tape.length(cap.closureInset(), defaults.margin(), CAP.at("closureInset"), Limits.CLOSURE_INSET);
         if (inset.metres() < leg.metres()) {
             return new HipCap(leg, inset);
         }
@@ -265,6 +251,6 @@ final class ValleyTermsReader {
                 leg,
                 inset,
                 "The leg of the cap is %s long; it must be more than %s, the inset of the closure under it.");
-        return new HipCap(defaults.capLeg(), defaults.edgeInset());
+        return new HipCap(defaults.capLeg(), defaults.margin());
     }
 }

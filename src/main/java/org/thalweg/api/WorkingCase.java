@@ -69,7 +69,7 @@ record WorkingCase(
         return new WorkingCase(
                 Optional.ofNullable(request.corner()).map(form -> Corner.of(form, unit)),
                 request.valleyPan() == null ? ValleyTermsReader.NO_PAN : request.valleyPan(),
-                request.fastening() == null ? ValleyTermsReader.NO_FASTENING : request.fastening(),
+                request.fastening() == null ? FasteningReader.NONE : request.fastening(),
                 request.climate() == null ? ValleyTermsReader.NO_CLIMATE : request.climate(),
                 asked.survey(),
                 asked.terms(),
@@ -80,7 +80,7 @@ record WorkingCase(
         return new WorkingCase(
                 Optional.empty(),
                 request.valleyPan() == null ? ValleyTermsReader.NO_PAN : request.valleyPan(),
-                request.fastening() == null ? ValleyTermsReader.NO_FASTENING : request.fastening(),
+                request.fastening() == null ? FasteningReader.NONE : request.fastening(),
                 request.climate() == null ? ValleyTermsReader.NO_CLIMATE : request.climate(),
                 asked.survey(),
                 asked.valleys(),

@@ -36,6 +36,8 @@ public enum RefusalCode {
     TOO_MANY_PANELS,
     /** The valleys take more pieces of pan, or more steps to follow their water, than one request may cost. */
     TOO_MANY_PIECES,
+    /** The roof takes more fasteners and clips than are placed in one request. */
+    TOO_MANY_FASTENERS,
     /** The search for the start with the least waste would take more steps than one request may cost. */
     SEARCH_TOO_LARGE,
     /** The CityJSON document can't be read as one. */

@@ -1,6 +1,8 @@
 package org.thalweg.packet;
 
 import java.util.List;
+import org.thalweg.fastening.FastenerRows;
+import org.thalweg.fastening.Seams;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
@@ -15,6 +17,8 @@ import org.thalweg.valley.HipLayout;
  * @param panels     every panel to cut
  * @param valleys    every valley, in the order of the edges; one that more than two planes crowd about is left out
  * @param hips       every hip, likewise
+ * @param fasteners  every row of fasteners
+ * @param seams      every seam with its clips
  * @param takeoff    what to order
  */
 public record Layout(
@@ -23,6 +27,8 @@ public record Layout(
         PanelLayout panels,
         List<LaidValley> valleys,
         List<HipLayout> hips,
+        FastenerRows fasteners,
+        Seams seams,
         PanelTakeoff takeoff) {
 
     public Layout {

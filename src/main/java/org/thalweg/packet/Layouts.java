@@ -5,6 +5,12 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.thalweg.fastening.FastenerRow;
+import org.thalweg.fastening.FastenerRows;
+import org.thalweg.fastening.FasteningCase;
+import org.thalweg.fastening.FixedPoint;
+import org.thalweg.fastening.Seam;
+import org.thalweg.fastening.Seams;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
@@ -15,9 +21,11 @@ import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.EdgeTreatments;
+import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.valley.HipLayout;
 import org.thalweg.valley.SlopedEdge;
@@ -25,6 +33,9 @@ import org.thalweg.valley.Valleys.ValleyAsked;
 
 /** Lays out one job. */
 public final class Layouts {
+
+    /** Most fasteners and clips of one request. */
+    public static final int MOST_FASTENERS = 200_000;
 
     private Layouts() {}
 
@@ -44,13 +55,62 @@ public final class Layouts {
         ValleyWork.check(roof, sloped(roof), asked.valleys().pan(), Origin.REQUEST.at("roof"));
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), each(treatments), laying);
+        List<LaidValley> valleys = valleys(roof, ends, asked);
+        FasteningCase fastening = fastening(roof, asked, panels, ends, treatments, valleys);
+        FastenerRows rows = FastenerRows.of(fastening);
+        Seams seams = Seams.of(fastening);
+        checkCount(rows, seams);
         return new Layout(
                 roof,
                 treatments,
                 panels,
-                valleys(roof, ends, asked),
+                valleys,
                 hips(roof, treatments, asked.valleys()),
+                rows,
+                seams,
                 PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
+    }
+
+    private static FasteningCase fastening(
+            Roof roof,
+            LayoutCase asked,
+            PanelLayout panels,
+            PanelEnds ends,
+            List<EdgeTreatment> treatments,
+            List<LaidValley> valleys) {
+        List<PanelHold> holds = new ArrayList<>(roof.edges().size());
+        for (int i = 0; i < roof.edges().size(); i++) {
+            holds.add(asked.valleys().hold(ends.of(i)));
+        }
+        return new FasteningCase(
+                roof,
+                asked.spec(),
+                panels,
+                treatments,
+                holds,
+                valleys.stream().map(LaidValley::layout).toList(),
+                asked.rules(),
+                FixedPoint.EAVE);
+    }
+
+    /** Rows cost next to nothing until their places are written. */
+    private static void checkCount(FastenerRows rows, Seams seams) {
+        long count = 0;
+        for (FastenerRow row : rows.rows()) {
+            count += row.count();
+        }
+        for (Seam seam : seams.seams()) {
+            count += seam.clips().count();
+        }
+        if (count > MOST_FASTENERS) {
+            throw new Refused(Refusal.of(
+                    RefusalCode.TOO_MANY_FASTENERS,
+                    Origin.REQUEST.at("roof"),
+                    "The roof takes {actual} fasteners and clips; at most {limit} are placed in one request. Check the units"
+                            + " and the spacings, or lay the roof in parts.",
+                    new Count(count),
+                    new Count(MOST_FASTENERS)));
+        }
     }
 
     private static EdgeTreatments each(List<EdgeTreatment> treatments) {

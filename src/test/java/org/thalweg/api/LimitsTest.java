@@ -40,6 +40,7 @@ class LimitsTest {
                 "FOLDS",
                 "VALLEY_ROWS",
                 "WORKING",
+                "FASTENERS",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
                 "TOTALS",

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Jts;
 import org.thalweg.geometry.Point3;
@@ -97,7 +98,16 @@ class RealLayoutsTest {
         PanelSheet sheet = new PanelSheet(
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
-        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()));
+        return new LayoutCase(
+                survey,
+                SPEC,
+                sheet,
+                byKind,
+                List.of(),
+                laying,
+                List.of(),
+                Terms.usual(SPEC.cover()),
+                FasteningRules.METRIC);
     }
 
     /** What was seen on a run over many buildings. */
@@ -244,7 +254,8 @@ class RealLayoutsTest {
                     List.of(),
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
                     List.of(),
-                    mild.valleys()));
+                    mild.valleys(),
+                    mild.rules()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =
                         plane.finished().stream().mapToDouble(Region::area).sum();

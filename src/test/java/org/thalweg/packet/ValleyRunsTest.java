@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Source;
 import org.thalweg.geometry.Point3;
@@ -45,7 +46,8 @@ class ValleyRunsTest {
                 Origin.REQUEST,
                 Map.of(),
                 List.of(),
-                Terms.usual(Length.metres(0.5), widening)));
+                Terms.usual(Length.metres(0.5), widening),
+                FasteningRules.METRIC));
     }
 
     @Test

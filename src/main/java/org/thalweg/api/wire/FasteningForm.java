@@ -6,53 +6,96 @@ import org.jspecify.annotations.Nullable;
 /**
  * How things are fastened.
  *
- * @param valleySpacing  how far apart screws stand at a valley
- * @param cleatSpacing   how far apart a cleat's fasteners stand
- * @param fastenerInset  how far inside the panels' edge
- * @param ribClearance   how far from a rib
- * @param edgeDistance   how far from an end
- * @param screwPlay      what a fixed screw's hole leaves
+ * @param eaveSpacing     screws at eaves
+ * @param valleySpacing   screws at a valley
+ * @param cleatSpacing    a cleat's fasteners
+ * @param closureSpacing  closures
+ * @param stripSpacing    strips along rakes and walls
+ * @param openingSpacing  flashings of openings
+ * @param lapSpacing      end laps
+ * @param fastenerInset   how far inside the panels' edge
+ * @param ribClearance    how far from a rib
+ * @param edgeDistance    how far from an end
+ * @param clipSpacing     clips
+ * @param clipEndDistance how far from the end of a seam
+ * @param screwPlay       what a fixed screw's hole leaves
  */
 @Schema(
         name = "Fastening",
         additionalProperties = Schema.False.class,
-        description = "How far apart fasteners stand. The engineer's figures win over every default.")
+        description = "How far apart fasteners stand at most. The engineer's figures win over every default.")
 public record FasteningForm(
         @Schema(
                 description =
-                        "Greatest distance between the screws that hold panels at a valley, along the slanted edge. 0.01 m"
-                                + " to 3 m in the request's length unit. Default: 4 in, or 100 mm in metric units (common practice,"
-                                + " no source).")
+                        "Screws that hold the lower ends of panels down, across each panel between its ribs. 0.01 m to 3 m in the request's length unit. Default: 4 in, or 100 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength eaveSpacing,
+
+        @Schema(
+                description =
+                        "Screws that hold panels at a valley, along the slanted edge. 0.01 m to 3 m in the request's length unit. Default: 4 in, or 100 mm in metric units (common practice, no source).")
         @Nullable
         WireLength valleySpacing,
 
         @Schema(
                 description =
-                        "Greatest distance between the fasteners of a cleat. 0.01 m to 3 m in the request's length unit."
-                                + " Default: 12 in, or 300 mm in metric units (UFGS 07 60 00, 3.1.23, for cleats on the fold).")
+                        "Fasteners of a continuous cleat. 0.01 m to 3 m in the request's length unit. Default: 12 in, or 300 mm in metric units (UFGS 07 60 00, 3.1.23, for cleats on the fold).")
         @Nullable
         WireLength cleatSpacing,
 
         @Schema(
                 description =
-                        "How far inside the panels' edge sealant and screws lie. 0 m to 0.5 m in the request's length"
-                                + " unit. Default: 2 in, or 50 mm in metric units (common practice, no source).")
+                        "Screws of closures under ridges, hips and peaks, and below walls. 0.01 m to 3 m in the request's length unit. Default: 6 in, or 150 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength closureSpacing,
+
+        @Schema(
+                description =
+                        "Fasteners of the strips along rakes and side walls. 0.01 m to 3 m in the request's length unit. Default: 12 in, or 300 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength stripSpacing,
+
+        @Schema(
+                description =
+                        "Screws of the flashings of openings. 0.01 m to 3 m in the request's length unit. Default: 6 in, or 150 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength openingSpacing,
+
+        @Schema(
+                description =
+                        "Screws of the end laps of panels. 0.01 m to 3 m in the request's length unit. Default: 4 in, or 100 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength lapSpacing,
+
+        @Schema(
+                description =
+                        "How far inside the panels' end sealant and screws lie, at valleys and eaves. 0 m to 0.5 m in the request's length unit. Default: 2 in, or 50 mm in metric units (common practice, no source).")
         @Nullable
         WireLength fastenerInset,
 
         @Schema(
                 description =
-                        "From a rib to the nearest screw, square to the rib. 0 m to 0.5 m in the request's length unit."
-                                + " Default: 3/4 in, or 20 mm in metric units (common practice, no source).")
+                        "From a rib to the nearest screw through a panel, square to the rib. 0 m to 0.5 m in the request's length unit. Default: 3/4 in, or 20 mm in metric units (common practice, no source).")
         @Nullable
         WireLength ribClearance,
 
         @Schema(
                 description =
-                        "From the end of a row's line to its first fastener. 0 m to 0.5 m in the request's length unit."
-                                + " Default: 1 in, or 25 mm in metric units (common practice, no source).")
+                        "From the end of a row's line to its first fastener. 0 m to 0.5 m in the request's length unit. Default: 1 in, or 25 mm in metric units (common practice, no source).")
         @Nullable
         WireLength edgeDistance,
+
+        @Schema(
+                description =
+                        "Clips along each seam. 0.01 m to 3 m in the request's length unit. Default: 24 in, or 600 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength clipSpacing,
+
+        @Schema(
+                description =
+                        "From the end of a seam to its first clip. 0 m to 3 m in the request's length unit. Default: 6 in, or 150 mm in metric units (common practice, no source).")
+        @Nullable
+        WireLength clipEndDistance,
 
         @Schema(
                 description =

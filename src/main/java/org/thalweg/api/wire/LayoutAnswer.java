@@ -22,6 +22,8 @@ import org.thalweg.roof.PanelHold;
  * @param panels   every panel to cut
  * @param valleys  every valley
  * @param hips     every hip
+ * @param fasteners every row of fasteners
+ * @param clips    the clips of every seam
  * @param order    equal blanks, counted
  * @param totals   sums of what is listed
  * @param findings what a crew should know of it
@@ -39,6 +41,8 @@ import org.thalweg.roof.PanelHold;
             "panels",
             "valleys",
             "hips",
+            "fasteners",
+            "clips",
             "order",
             "totals",
             "findings",
@@ -75,6 +79,19 @@ public record LayoutAnswer(
         @Schema(description = "Every hip, likewise.", maxItems = Limits.EDGES)
         List<HipAnswer> hips,
 
+        @Schema(
+                description =
+                        "Every row of fasteners, by plane: panel by panel, then along the edges, then the edges of pans.",
+                maxItems = Limits.FASTENERS)
+        List<FastenerAnswer> fasteners,
+
+        @Schema(
+                description =
+                        "The clips of every seam, by plane, then by strip, from the lowest up. The outer ribs of a plane have"
+                                + " none: what lies beside them is fastened along its edge.",
+                maxItems = Limits.FASTENERS)
+        List<FastenerAnswer.ClipAnswer> clips,
+
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
 
@@ -83,7 +100,7 @@ public record LayoutAnswer(
 
         @Schema(
                 description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                        + " of the panels, in their order, then of the valleys and the hips.",
+                        + " of the panels, in their order, then of the valleys, the hips and the fasteners.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 

@@ -89,30 +89,51 @@ public final class ValleyUsed {
     /**
      * Spacings; members as in the request.
      *
-     * @param valleySpacing of screws at a valley
-     * @param cleatSpacing  of a cleat's fasteners
-     * @param fastenerInset inside the panels' edge
-     * @param ribClearance  from a rib
-     * @param edgeDistance  from an end
-     * @param screwPlay     of a fixed screw
+     * @param eaveSpacing     of screws at eaves
+     * @param valleySpacing   of screws at a valley
+     * @param cleatSpacing    of a cleat's fasteners
+     * @param closureSpacing  of closures
+     * @param stripSpacing    of strips along rakes and walls
+     * @param openingSpacing  of flashings of openings
+     * @param lapSpacing      of end laps
+     * @param fastenerInset   inside the panels' end
+     * @param ribClearance    from a rib
+     * @param edgeDistance    from an end
+     * @param clipSpacing     of clips
+     * @param clipEndDistance from the end of a seam
+     * @param screwPlay       of a fixed screw
      */
     @Schema(
             name = "FasteningUsed",
             requiredProperties = {
+                "eaveSpacing",
                 "valleySpacing",
                 "cleatSpacing",
+                "closureSpacing",
+                "stripSpacing",
+                "openingSpacing",
+                "lapSpacing",
                 "fastenerInset",
                 "ribClearance",
                 "edgeDistance",
+                "clipSpacing",
+                "clipEndDistance",
                 "screwPlay"
             },
             description = "Spacings as used; members mean what they mean in the request.")
     public record FasteningUsed(
+            @Schema(ref = "PositiveLength") double eaveSpacing,
             @Schema(ref = "PositiveLength") double valleySpacing,
             @Schema(ref = "PositiveLength") double cleatSpacing,
+            @Schema(ref = "PositiveLength") double closureSpacing,
+            @Schema(ref = "PositiveLength") double stripSpacing,
+            @Schema(ref = "PositiveLength") double openingSpacing,
+            @Schema(ref = "PositiveLength") double lapSpacing,
             @Schema(ref = "PositiveLength") double fastenerInset,
             @Schema(ref = "PositiveLength") double ribClearance,
             @Schema(ref = "PositiveLength") double edgeDistance,
+            @Schema(ref = "PositiveLength") double clipSpacing,
+            @Schema(ref = "PositiveLength") double clipEndDistance,
             @Schema(ref = "PositiveLength") double screwPlay) {}
 
     /**

@@ -1,6 +1,7 @@
 package org.thalweg.api.wire;
 
 import java.util.Locale;
+import org.thalweg.fastening.FastenerKind;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.units.AreaUnit;
 import org.thalweg.units.LengthUnit;
@@ -25,6 +26,9 @@ public final class Words {
         }
         if (constant instanceof TemperatureScale scale) {
             return scale.symbol();
+        }
+        if (constant instanceof FastenerKind fastener) {
+            return fastener.wire();
         }
         return constant instanceof EdgeKind kind ? kind.wire() : camelCase(constant.name());
     }

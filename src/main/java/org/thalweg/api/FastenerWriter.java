@@ -1,0 +1,69 @@
+package org.thalweg.api;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.api.wire.FastenerAnswer;
+import org.thalweg.api.wire.FastenerAnswer.ClipAnswer;
+import org.thalweg.api.wire.PlanePoint;
+import org.thalweg.fastening.FastenerRow;
+import org.thalweg.fastening.FastenerRows;
+import org.thalweg.fastening.Seam;
+import org.thalweg.fastening.Seams;
+import org.thalweg.geometry.Point2;
+import org.thalweg.panel.Panel;
+import org.thalweg.roof.Roof;
+import org.thalweg.units.Units;
+
+/** Writes rows of fasteners, and clips, in the caller's units. */
+final class FastenerWriter {
+
+    private final Roof roof;
+    private final LineWriter lines;
+
+    FastenerWriter(Units units, Roof roof) {
+        this.roof = roof;
+        this.lines = new LineWriter(units);
+    }
+
+    List<FastenerAnswer> rows(FastenerRows rows) {
+        List<FastenerAnswer> written = new ArrayList<>(rows.rows().size());
+        for (FastenerRow row : rows.rows()) {
+            written.add(new FastenerAnswer(
+                    row.kind(),
+                    roof.planes().get(row.plane()).id(),
+                    row.panel().map(Panel::mark),
+                    row.edge() < 0
+                            ? PanelWriter.LAP
+                            : roof.edges().get(row.edge()).id(),
+                    row.count(),
+                    lines.marked(row.row().spacing()),
+                    points(row.places()),
+                    row.panel().isPresent() ? Optional.of(points(row.placesOnPanel())) : Optional.empty()));
+        }
+        return written;
+    }
+
+    List<ClipAnswer> clips(Seams seams) {
+        List<ClipAnswer> written = new ArrayList<>(seams.seams().size());
+        for (Seam seam : seams.seams()) {
+            written.add(new ClipAnswer(
+                    roof.planes().get(seam.plane()).id(),
+                    seam.strip(),
+                    lines.point(seam.from()),
+                    lines.point(seam.to()),
+                    seam.clips().count(),
+                    lines.marked(seam.clips().spacing()),
+                    points(seam.places())));
+        }
+        return written;
+    }
+
+    private List<PlanePoint> points(List<Point2> places) {
+        List<PlanePoint> points = new ArrayList<>(places.size());
+        for (Point2 place : places) {
+            points.add(lines.point(place));
+        }
+        return points;
+    }
+}

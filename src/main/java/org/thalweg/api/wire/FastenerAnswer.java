@@ -1,0 +1,103 @@
+package org.thalweg.api.wire;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.thalweg.api.Limits;
+import org.thalweg.fastening.FastenerKind;
+
+/**
+ * Fasteners in a row.
+ *
+ * @param kind    what they hold down
+ * @param plane   on which plane
+ * @param panel   through which panel
+ * @param edge    for which edge
+ * @param count   how many
+ * @param spacing between neighbours
+ * @param places  where they stand on the plane
+ * @param onPanel where they stand on the panel
+ */
+@Schema(
+        name = "Fasteners",
+        requiredProperties = {"kind", "plane", "edge", "count", "spacing", "places"},
+        description = "Fasteners in a row, evenly spaced along their real line.")
+public record FastenerAnswer(
+        @Schema(ref = "FastenerKind", description = "What they hold down.")
+        FastenerKind kind,
+
+        @Schema(description = "The plane's id.", maxLength = Limits.ID_ANSWERED, examples = "south")
+        String plane,
+
+        @Schema(
+                description =
+                        "Mark of the panel they go through; left out where they run on under or beside the panels.",
+                maxLength = Limits.ID_ANSWERED + 24)
+        Optional<String> panel,
+
+        @Schema(
+                description = "Name of the roof edge they are for; `lap` for the end lap of a panel.",
+                maxLength = 40,
+                examples = "E1")
+        String edge,
+
+        @Schema(description = "How many.", minimum = "1", maximum = "1e6")
+        int count,
+
+        @Schema(description = "Between neighbours; 0 when there is only one.")
+        MarkedLength spacing,
+
+        @Schema(
+                description = "Where they stand; in the frame the plane's panels are placed in.",
+                maxItems = Limits.FASTENERS)
+        List<PlanePoint> places,
+
+        @Schema(
+                description =
+                        "Where they stand on the panel, for work in the shop; panel frame. Left out where no panel is"
+                                + " pierced.",
+                maxItems = Limits.FASTENERS)
+        Optional<List<PlanePoint>> onPanel) {
+
+    /**
+     * Clips in a seam.
+     *
+     * @param plane   on which plane
+     * @param strip   the strip laid first of the two that meet there
+     * @param from    lowest place of the seam
+     * @param to      highest place
+     * @param count   how many
+     * @param spacing between neighbours
+     * @param places  where they stand
+     */
+    @Schema(
+            name = "Clips",
+            requiredProperties = {"plane", "strip", "from", "to", "count", "spacing", "places"},
+            description = "The clips in one unbroken stretch of a seam, where two neighbouring strips both have metal.")
+    public record ClipAnswer(
+            @Schema(description = "The plane's id.", maxLength = Limits.ID_ANSWERED, examples = "south")
+            String plane,
+
+            @Schema(
+                    description = "The strip laid first of the two that meet there; the other is the next.",
+                    minimum = "1",
+                    maximum = "1e6")
+            int strip,
+
+            @Schema(description = "Lowest place of the seam; in the frame the plane's panels are placed in.")
+            PlanePoint from,
+
+            @Schema(description = "Highest place, straight above.")
+            PlanePoint to,
+
+            @Schema(description = "How many.", minimum = "1", maximum = "1e6")
+            int count,
+
+            @Schema(description = "Between neighbours; 0 when there is only one.")
+            MarkedLength spacing,
+
+            @Schema(
+                    description = "Where they stand, from the lowest up; in the same frame.",
+                    maxItems = Limits.FASTENERS)
+            List<PlanePoint> places) {}
+}
