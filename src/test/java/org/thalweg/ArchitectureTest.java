@@ -62,6 +62,7 @@ class ArchitectureTest {
             room("roof").uses("units", "geometry", "finding", "reference"),
             room("panel").uses(ROOF_AND_BELOW),
             room("valley").uses(ROOF_AND_BELOW),
+            room("trim").uses(ROOF_AND_BELOW),
             room("fastening").uses("units", "geometry", "finding", "reference", "roof", "panel", "valley"),
             room("drainage").uses(ROOF_AND_BELOW),
             room("movement").uses("units", "finding", "reference"),

@@ -53,7 +53,15 @@ public enum FindingCode {
     /** A row of fasteners is too short to keep its distances from edges and ribs. */
     ROW_TOO_SHORT(Severity.NOTE),
     /** Fasteners would stand in the water way of a valley; they are left out. */
-    FASTENER_IN_WATER_WAY(Severity.STOP);
+    FASTENER_IN_WATER_WAY(Severity.STOP),
+    /** A leg of a trim is shorter than its bends take. */
+    TRIM_LEG_TOO_SHORT(Severity.WARNING),
+    /** A trim is wider, rolled out flat, than the coil. */
+    TRIM_WIDER_THAN_COIL(Severity.WARNING),
+    /** A piece of trim is shorter than the shortest that can be made. */
+    TRIM_PIECE_TOO_SHORT(Severity.WARNING),
+    /** A trim is so short that the cuts at its two ends cross. */
+    TRIM_ENDS_CROSS(Severity.WARNING);
 
     private final Severity severity;
 
