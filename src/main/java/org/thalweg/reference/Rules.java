@@ -42,6 +42,13 @@ public final class Rules {
             length(CLEAT, "copper cleat width, minimum; two fasteners");
     private static final Sourced<Length> SIDE_WALL_LEAST_HEIGHT =
             length(FLASHING, "sidewall base flashing height and width");
+    private static final Sourced<Length> DRIP_EDGE_LEAST_LAP = dripEdge(0);
+    private static final Sourced<Length> DRIP_EDGE_LEAST_UP_DECK = dripEdge(2);
+    private static final Sourced<Length> RAKE_STRIP_LAP = length(FLASHING, "copper rake strip lap");
+    private static final Sourced<Length> SLOPE_CHANGE_UNDER_UPPER = slopeChange(0);
+    private static final Sourced<Length> SLOPE_CHANGE_OVER_LOWER = slopeChange(1);
+    private static final Sourced<Length> SLOPE_CHANGE_LAP = slopeChange(2);
+    private static final Sourced<Length> SHEET_LONGEST = sheetLength(1);
 
     private static final Sourced<Double> DESIGN_TEMPERATURE_RANGE =
             kelvins(CLIP, "design temperature range for expansion clips");
@@ -132,6 +139,41 @@ public final class Rules {
         return SIDE_WALL_LEAST_HEIGHT;
     }
 
+    /** The least by which a piece of drip edge laps the next: 2 in. */
+    public static Sourced<Length> dripEdgeLeastLap() {
+        return DRIP_EDGE_LEAST_LAP;
+    }
+
+    /** The least by which a drip edge lies on the deck: 2 in. */
+    public static Sourced<Length> dripEdgeLeastUpDeck() {
+        return DRIP_EDGE_LEAST_UP_DECK;
+    }
+
+    /** By how much the strips along a copper rake lap: 3 in. */
+    public static Sourced<Length> rakeStripLap() {
+        return RAKE_STRIP_LAP;
+    }
+
+    /** How far a flashing where the slope changes goes up under the upper roofing: 6 in. */
+    public static Sourced<Length> slopeChangeUnderUpper() {
+        return SLOPE_CHANGE_UNDER_UPPER;
+    }
+
+    /** How far it lies over the lower roofing: 4 in. */
+    public static Sourced<Length> slopeChangeOverLower() {
+        return SLOPE_CHANGE_OVER_LOWER;
+    }
+
+    /** By how much its pieces lap: 4 in. */
+    public static Sourced<Length> slopeChangeLap() {
+        return SLOPE_CHANGE_LAP;
+    }
+
+    /** The longest sheet flashings are furnished in: 10 ft. */
+    public static Sourced<Length> sheetLongest() {
+        return SHEET_LONGEST;
+    }
+
     /** The range of temperature that clips which let panels move are made for: 200 °F, here in kelvins. */
     public static Sourced<Double> designTemperatureRange() {
         return DESIGN_TEMPERATURE_RANGE;
@@ -158,6 +200,33 @@ public final class Rules {
 
     private static Sourced<Length> length(String topic, String name) {
         return figure(topic, name, Length.class);
+    }
+
+    /** @param part of lap / below sheathing / up the deck / fasteners */
+    private static Sourced<Length> dripEdge(int part) {
+        return part(FLASHING, "drip edge: lap / below sheathing / up the deck / fasteners", " / ", part);
+    }
+
+    /** @param part of under upper / over lower / end lap */
+    private static Sourced<Length> slopeChange(int part) {
+        return part(FLASHING, "copper change-of-slope flashing: under upper / over lower / end lap", " / ", part);
+    }
+
+    /** @param part 0 the shortest, 1 the longest */
+    private static Sourced<Length> sheetLength(int part) {
+        return part(FLASHING, "sheet lengths furnished", " to ", part);
+    }
+
+    /** One length of a rule that prints several. */
+    private static Sourced<Length> part(String topic, String name, String between, int part) {
+        Rule rule = rule(topic, name);
+        String printed = rule.value().split(between, -1)[part];
+        Length length = new Rule(topic, name, printed, rule.unit(), rule.source(), rule.confidence(), rule.note())
+                .measure()
+                .filter(Length.class::isInstance)
+                .map(Length.class::cast)
+                .orElseThrow(() -> new IllegalStateException(name + " has no length at " + part + ": " + rule.value()));
+        return Sourced.of(length, rule.source(), rule.confidence());
     }
 
     /** So much to so much, as a slope is printed, of something that is none. */

@@ -96,6 +96,27 @@ class RulesTest {
         assertThat(Rules.clipSafety().source().text()).startsWith("EI 01S908");
     }
 
+    /** Inches, typed in from the code, handbook and specification named in the last column; each rule prints several. */
+    @ParameterizedTest(name = "{0}: {1} in")
+    @MethodSource
+    void lengthsOfFlashingsAreThosePrinted(String name, Sourced<Length> rule, double inches, String source) {
+        assertThat(rule.value()).as(name).isEqualTo(Length.inches(inches));
+        assertThat(rule.source().text()).startsWith(source);
+        assertThat(rule.recalled()).isFalse();
+    }
+
+    static Stream<Arguments> lengthsOfFlashingsAreThosePrinted() {
+        String handbook = "Copper Development Association, Copper in Architecture Design Handbook (web edition) ";
+        return Stream.of(
+                arguments("lap of a drip edge", Rules.dripEdgeLeastLap(), 2, "IRC R905.2.8.5"),
+                arguments("drip edge up the deck", Rules.dripEdgeLeastUpDeck(), 2, "IRC R905.2.8.5"),
+                arguments("lap of a rake strip", Rules.rakeStripLap(), 3, handbook + "standing seam A"),
+                arguments("under the upper roofing", Rules.slopeChangeUnderUpper(), 6, handbook + "9.6A"),
+                arguments("over the lower roofing", Rules.slopeChangeOverLower(), 4, handbook + "9.6A"),
+                arguments("lap where the slope changes", Rules.slopeChangeLap(), 4, handbook + "9.6A"),
+                arguments("longest sheet", Rules.sheetLongest(), 120, "UFGS (unified facilities guide spec)"));
+    }
+
     /** Copper in Architecture Design Handbook 9.5: 4 1/2 in per ft. */
     @Test
     void standardDetailsHoldForValleysOfFourAndAHalfToTheFoot() {
