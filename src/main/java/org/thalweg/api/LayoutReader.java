@@ -64,8 +64,7 @@ final class LayoutReader {
         orNone(request.laying()).forEach((plane, form) -> byPlane.add(laying(plane, form, laying, spec)));
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
-        return new LayoutCase(
-                survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys, rules);
+        return new LayoutCase(survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys);
     }
 
     private Start wholePanel() {

@@ -144,7 +144,7 @@ final class LayoutWriter {
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), asked.valleys()),
                 used.pan(asked.valleys()),
                 used.hipCap(asked.valleys()),
-                used.fastening(asked.rules(), asked.valleys()),
+                used.fastening(asked.valleys()),
                 used.climate(asked.valleys(), request.climate()),
                 Tape.rule(units.length()),
                 defaults(request));

@@ -3,6 +3,7 @@ package org.thalweg.api;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.fastening.EvenRow;
+import org.thalweg.fastening.FastenerKind;
 import org.thalweg.fastening.ValleyRows.Row;
 import org.thalweg.fastening.ValleyRows.Spacings;
 import org.thalweg.finding.Source;
@@ -48,7 +49,8 @@ final class LineWorking {
         String at = "/sides/" + i;
         String foot = sheet.length(side.heldBack());
         String head = sheet.length(side.heldBackAtTop());
-        String inset = sheet.length(asked.terms().fastenerInset());
+        String inset =
+                sheet.length(asked.terms().rules().of(FastenerKind.VALLEY).inset());
         Optional<String> perUp = side.heldBack().equals(side.heldBackAtTop())
                 ? Optional.empty()
                 : Optional.of("(" + head + " - " + foot + ") / " + length);
@@ -237,7 +239,7 @@ final class LineWorking {
     }
 
     private Given edge(Row row) {
-        Spacings spacings = asked.terms().spacings();
+        Spacings spacings = asked.terms().rules().ofValley();
         return switch (row.kind()) {
             case PAN_EDGE, CLEAT ->
                 new Given(
@@ -254,7 +256,7 @@ final class LineWorking {
     }
 
     private Given most(Row row) {
-        Spacings spacings = asked.terms().spacings();
+        Spacings spacings = asked.terms().rules().ofValley();
         return switch (row.kind()) {
             case PAN_EDGE -> most(spacings.panEdge(), asked.pan().fastenerSpacing(), Source.COMMON_PRACTICE);
             case CLEAT ->

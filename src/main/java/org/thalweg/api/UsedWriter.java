@@ -60,14 +60,15 @@ final class UsedWriter {
                 length(pan.ribPastEave()),
                 length(pan.ribPastTop()),
                 length(pan.ribPastValley()),
-                length(terms.spacings().panEdge()),
-                length(terms.panScrewInset()),
+                spacing(terms.rules(), FastenerKind.PAN_EDGE),
+                length(terms.rules().of(FastenerKind.PAN_EDGE).inset()),
                 length(pan.cleatLength()),
                 length(terms.margin()),
                 stations);
     }
 
-    FasteningUsed fastening(FasteningRules rules, ValleyTerms terms) {
+    FasteningUsed fastening(ValleyTerms terms) {
+        FasteningRules rules = terms.rules();
         return new FasteningUsed(
                 spacing(rules, FastenerKind.EAVE),
                 spacing(rules, FastenerKind.VALLEY),

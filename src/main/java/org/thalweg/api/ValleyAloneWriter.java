@@ -59,7 +59,7 @@ final class ValleyAloneWriter {
                 terms.metal().key(),
                 new RiseAndRun(least.rise(), least.run()),
                 used.pan(terms),
-                used.fastening(asked.rules(), terms),
+                used.fastening(terms),
                 used.climate(terms, request.climate()),
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), terms),
                 Tape.rule(units.length()),

@@ -60,7 +60,7 @@ final class ValleyReader {
         treatments.read(request.edgeTreatments());
         CornerForm corner = request.corner();
         RoofSurvey survey = corner == null ? roof(panel) : corner(corner, panel);
-        return new ValleyCase(survey, name(treatments), at(), treatments.byKind(), treatments.byEdge(), terms, rules);
+        return new ValleyCase(survey, name(treatments), at(), treatments.byKind(), treatments.byEdge(), terms);
     }
 
     private RoofSurvey roof(PanelForm panel) {

@@ -12,7 +12,6 @@ import org.thalweg.api.wire.HipCapForm;
 import org.thalweg.api.wire.ValleyPanForm;
 import org.thalweg.api.wire.WireLength;
 import org.thalweg.api.wire.WirePitch;
-import org.thalweg.fastening.FastenerKind;
 import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Source;
@@ -75,10 +74,8 @@ final class ValleyTermsReader {
         return new ValleyTerms(
                 spec(),
                 panelCover,
-                rules.of(FastenerKind.VALLEY).inset(),
-                rules.of(FastenerKind.PAN_EDGE).inset(),
+                rules,
                 defaults.cleatHem(),
-                rules.ofValley(),
                 metal,
                 temperatures(),
                 temperaturesGiven() ? Source.REQUEST : Temperatures.USUAL_SOURCE,

@@ -53,7 +53,7 @@ public record LaidValley(
         Growth growth = Growth.of(longest, terms.metal().expansion().value(), terms.temperatures());
         return new LaidValley(
                 layout,
-                ValleyRows.of(layout, terms.spacings(), asked.panelCover(), roof.tolerance()),
+                ValleyRows.of(layout, terms.rules().ofValley(), asked.panelCover(), roof.tolerance()),
                 longest,
                 growth,
                 HoldAdvice.of(growth, terms.screwPlay()),

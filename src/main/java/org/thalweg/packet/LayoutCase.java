@@ -2,7 +2,6 @@ package org.thalweg.packet;
 
 import java.util.List;
 import java.util.Map;
-import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
@@ -21,7 +20,6 @@ import org.thalweg.takeoff.PanelSheet;
  * @param laying     how planes are laid
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
- * @param rules      how far apart everything is fastened
  */
 public record LayoutCase(
         RoofSurvey survey,
@@ -31,8 +29,7 @@ public record LayoutCase(
         List<EdgeException> byEdge,
         PlaneLaying laying,
         List<PlaneException> byPlane,
-        ValleyTerms valleys,
-        FasteningRules rules) {
+        ValleyTerms valleys) {
 
     public LayoutCase {
         byKind = Map.copyOf(byKind);

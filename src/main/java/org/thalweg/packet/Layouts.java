@@ -89,7 +89,7 @@ public final class Layouts {
                 treatments,
                 holds,
                 valleys.stream().map(LaidValley::layout).toList(),
-                asked.rules(),
+                asked.valleys().rules(),
                 FixedPoint.EAVE);
     }
 

@@ -2,7 +2,6 @@ package org.thalweg.packet;
 
 import java.util.List;
 import java.util.Map;
-import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.packet.LayoutCase.EdgeException;
 import org.thalweg.roof.EdgeKind;
@@ -17,7 +16,6 @@ import org.thalweg.roof.RoofSurvey;
  * @param byKind how panels end at edges, by kind
  * @param byEdge how they end at single edges instead
  * @param terms  pan, fasteners, climate
- * @param rules  how far apart everything is fastened
  */
 public record ValleyCase(
         RoofSurvey survey,
@@ -25,8 +23,7 @@ public record ValleyCase(
         Origin at,
         Map<EdgeKind, PanelEnd> byKind,
         List<EdgeException> byEdge,
-        ValleyTerms terms,
-        FasteningRules rules) {
+        ValleyTerms terms) {
 
     public ValleyCase {
         byKind = Map.copyOf(byKind);

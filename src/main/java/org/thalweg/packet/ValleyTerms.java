@@ -3,7 +3,8 @@ package org.thalweg.packet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.thalweg.fastening.ValleyRows.Spacings;
+import org.thalweg.fastening.FastenerKind;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Source;
 import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
@@ -22,10 +23,8 @@ import org.thalweg.valley.Valleys.ValleyAsked;
  *
  * @param pan                 the pan, unless a valley's treatment says another hold-back
  * @param panelCover          w, cover of the panels
- * @param fastenerInset       how far inside the panels' edge sealant and screws lie
- * @param panScrewInset       how far inside its outer fold the pan itself is fastened
+ * @param rules               how far apart everything is fastened, and how far inside
  * @param cleatHem            hem of panels held by a cleat, unless a treatment says another
- * @param spacings            how far apart fasteners stand
  * @param metal               of the panels
  * @param temperatures        of the metal
  * @param temperaturesSource  where those come from
@@ -39,10 +38,8 @@ import org.thalweg.valley.Valleys.ValleyAsked;
 public record ValleyTerms(
         PanSpec pan,
         Length panelCover,
-        Length fastenerInset,
-        Length panScrewInset,
+        FasteningRules rules,
         Length cleatHem,
-        Spacings spacings,
         Metal metal,
         Temperatures temperatures,
         Source temperaturesSource,
@@ -59,7 +56,11 @@ public record ValleyTerms(
     /** What a valley's lines are measured by, on a roof as surveyed. */
     ValleyAsked asked(RoofSurvey survey) {
         return new ValleyAsked(
-                panelCover, fastenerInset, panScrewInset, survey.leastSlope(), survey.leastSlopeSource());
+                panelCover,
+                rules.of(FastenerKind.VALLEY).inset(),
+                rules.of(FastenerKind.PAN_EDGE).inset(),
+                survey.leastSlope(),
+                survey.leastSlopeSource());
     }
 
     /** How panels are held at a valley. */

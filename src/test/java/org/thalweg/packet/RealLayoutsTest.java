@@ -21,7 +21,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Jts;
 import org.thalweg.geometry.Point3;
@@ -98,16 +97,7 @@ class RealLayoutsTest {
         PanelSheet sheet = new PanelSheet(
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
-        return new LayoutCase(
-                survey,
-                SPEC,
-                sheet,
-                byKind,
-                List.of(),
-                laying,
-                List.of(),
-                Terms.usual(SPEC.cover()),
-                FasteningRules.METRIC);
+        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()));
     }
 
     /** What was seen on a run over many buildings. */
@@ -254,8 +244,7 @@ class RealLayoutsTest {
                     List.of(),
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
                     List.of(),
-                    mild.valleys(),
-                    mild.rules()));
+                    mild.valleys()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =
                         plane.finished().stream().mapToDouble(Region::area).sum();

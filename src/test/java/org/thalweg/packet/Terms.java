@@ -2,7 +2,7 @@ package org.thalweg.packet;
 
 import java.util.List;
 import java.util.Optional;
-import org.thalweg.fastening.ValleyRows.Spacings;
+import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Source;
 import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
@@ -39,15 +39,11 @@ final class Terms {
                 Length.metres(0.05),
                 Length.metres(0.6),
                 Length.metres(3));
-        Spacings spacings = new Spacings(
-                Length.metres(0.3), Length.metres(0.1), Length.metres(0.3), Length.metres(0.025), Length.metres(0.02));
         return new ValleyTerms(
                 pan,
                 panelCover,
-                Length.metres(0.05),
+                FasteningRules.METRIC,
                 Length.metres(0.025),
-                Length.metres(0.025),
-                spacings,
                 Metals.all().get(0),
                 Temperatures.USUAL,
                 Source.COMMON_PRACTICE,

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Source;
 import org.thalweg.geometry.Point3;
@@ -46,8 +45,7 @@ class ValleyRunsTest {
                 Origin.REQUEST,
                 Map.of(),
                 List.of(),
-                Terms.usual(Length.metres(0.5), widening),
-                FasteningRules.METRIC));
+                Terms.usual(Length.metres(0.5), widening)));
     }
 
     @Test
