@@ -5,6 +5,7 @@ import java.util.List;
 import org.thalweg.finding.Finding;
 import org.thalweg.geometry.Region;
 import org.thalweg.panel.PlanePanels;
+import org.thalweg.roof.Plane;
 
 /**
  * Every row of fasteners of a laid roof.
@@ -30,7 +31,8 @@ public record FastenerRows(List<FastenerRow> rows, List<Finding> findings) {
         List<Finding> findings = new ArrayList<>(0);
         RowLine line = new RowLine(asked.roof().tolerance());
         for (PlanePanels laid : asked.panels().planes()) {
-            Region deck = Deck.of(asked.roof().planes().get(laid.plane()), laid.frame());
+            Plane plane = asked.roof().planes().get(laid.plane());
+            Region deck = laid.frame().from(plane.frame(), plane.shape());
             WaterWays water = new WaterWays(
                     deck, asked.roof().edges(), asked.treatments(), asked.roof().tolerance());
             new PlaneRows(asked, laid, deck, water, line, rows, findings).add();

@@ -130,6 +130,6 @@ final class PanEdgeRows {
     }
 
     private Point2 turned(Point2 place) {
-        return Deck.turned(place, plane.frame(), laid.frame());
+        return laid.frame().from(plane.frame(), place);
     }
 }

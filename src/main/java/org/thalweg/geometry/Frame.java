@@ -24,4 +24,33 @@ public record Frame(Point3 origin, Vector3 across, Vector3 up, Vector3 outward) 
     public Point3 inWorld(Point2 point) {
         return origin.plus(across.times(point.across())).plus(up.times(point.up()));
     }
+
+    /** A place of the same plane, given in another frame of it. */
+    public Point2 from(Frame given, Point2 place) {
+        return given.equals(this) ? place : onPlane(given.inWorld(place));
+    }
+
+    /** A shape of the same plane, given in another frame of it. */
+    public Region from(Frame given, Region shape) {
+        if (given.equals(this)) {
+            return shape;
+        }
+        return new Region(
+                from(given, shape.outer()),
+                shape.openings().stream().map(opening -> from(given, opening)).toList());
+    }
+
+    private Ring from(Frame given, Ring ring) {
+        int n = ring.size();
+        double[] newAcross = new double[n];
+        double[] newUp = new double[n];
+        int[] tag = new int[n];
+        for (int i = 0; i < n; i++) {
+            Point2 corner = onPlane(given.inWorld(ring.corner(i)));
+            newAcross[i] = corner.across();
+            newUp[i] = corner.up();
+            tag[i] = ring.tag(i);
+        }
+        return new Ring(newAcross, newUp, tag);
+    }
 }

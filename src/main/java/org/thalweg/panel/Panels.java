@@ -69,7 +69,7 @@ public final class Panels {
         }
         Frame frame =
                 laying.fall().map(fall -> FallFrame.of(plane.frame(), fall)).orElse(plane.frame());
-        Region shape = laying.fall().isPresent() ? FallFrame.turned(plane, frame) : plane.shape();
+        Region shape = frame.from(plane.frame(), plane.shape());
         PlaneStrips strips = new PlaneStrips(shape, treatments, spec.cover().metres(), laying.lead(), tolerance);
         if (strips.finished().isEmpty()) {
             note(

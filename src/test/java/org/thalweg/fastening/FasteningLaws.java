@@ -31,6 +31,7 @@ import org.thalweg.panel.Panel;
 import org.thalweg.panel.PlanePanels;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
+import org.thalweg.roof.Plane;
 
 /** What holds of the fasteners and clips of every roof, held by looking at every single one with JTS. */
 final class FasteningLaws {
@@ -96,7 +97,7 @@ final class FasteningLaws {
     private void standsOnItsPlane(FastenerRow row, Point2 place) {
         Geometry deck = decks.computeIfAbsent(row.plane(), plane -> {
             PlanePanels laid = Fastened.laid(asked, plane);
-            return fixed(Deck.of(asked.roof().planes().get(plane), laid.frame()));
+            return fixed(deck(asked.roof().planes().get(plane), laid));
         });
         assertThat(deck.distance(point(place)))
                 .as("%s: %s off the plane", what, row)
@@ -106,7 +107,7 @@ final class FasteningLaws {
     /** Beside every valley panels are held back at, as far as they are. */
     private void standsOutOfTheWater(FastenerRow row, Point2 place) {
         PlanePanels laid = Fastened.laid(asked, row.plane());
-        Region deck = Deck.of(asked.roof().planes().get(row.plane()), laid.frame());
+        Region deck = deck(asked.roof().planes().get(row.plane()), laid);
         List<Ring> rings = new ArrayList<>(deck.openings());
         rings.add(deck.outer());
         for (Ring ring : rings) {
@@ -328,5 +329,10 @@ final class FasteningLaws {
 
     private static Coordinate coordinate(Point2 place) {
         return new Coordinate(place.across(), place.up());
+    }
+
+    /** A plane in the frame its panels are placed in. */
+    private static Region deck(Plane plane, PlanePanels laid) {
+        return laid.frame().from(plane.frame(), plane.shape());
     }
 }
