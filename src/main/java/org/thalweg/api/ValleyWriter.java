@@ -66,7 +66,7 @@ final class ValleyWriter {
         ValleyLayout layout = valley.layout();
         Edge edge = layout.edge().edge();
         List<SideAnswer> sides = new ArrayList<>(2);
-        layout.sides().forEach(side -> sides.add(side(side)));
+        layout.sides().forEach(side -> sides.add(side(side, layout.spec().flat())));
         List<PieceAnswer> pieces = new ArrayList<>(layout.pieces().size());
         layout.pieces().forEach(piece -> pieces.add(piece(piece)));
         List<RowAnswer> rows = new ArrayList<>(valley.rows().size());
@@ -98,7 +98,7 @@ final class ValleyWriter {
                 DOUBLED_BACK_DEG);
     }
 
-    private SideAnswer side(ValleySide side) {
+    private SideAnswer side(ValleySide side, Length flat) {
         return new SideAnswer(
                 side.seen().id(),
                 LineWriter.hand(side.seen().onLeft()),
@@ -106,8 +106,7 @@ final class ValleyWriter {
                 side.seen().plan().roundedDegrees(),
                 side.seen().mitre().roundedDegrees(),
                 lines.marked(side.riseAcrossCover()),
-                lines.marked(
-                        Length.metres(side.heldBack().metres() + side.cover().metres())),
+                lines.marked(flat),
                 lines.marked(side.heldBack()),
                 lines.marked(side.heldBackAtTop()),
                 lines.marked(side.cover()),

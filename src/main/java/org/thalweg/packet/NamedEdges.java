@@ -2,6 +2,9 @@ package org.thalweg.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.thalweg.finding.Origin;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
 import org.thalweg.geometry.Point3;
 import org.thalweg.roof.Edge;
 import org.thalweg.roof.EdgeKind;
@@ -21,6 +24,14 @@ final class NamedEdges {
             }
         }
         return found;
+    }
+
+    /** Why a name at this place of the request can't be used. */
+    static Refusal none(Origin at) {
+        return Refusal.of(
+                RefusalCode.NO_SUCH_EDGE,
+                at,
+                "No edge of the roof has this name or lies between these points. Ask /v1/roofs which edges it has.");
     }
 
     private static boolean named(EdgeName name, Edge edge, Roof roof) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.finding.Refusal;
-import org.thalweg.finding.RefusalCode;
 import org.thalweg.roof.Edge;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
@@ -36,11 +35,7 @@ final class PanelEnds {
             List<Integer> named = NamedEdges.of(roof, exception.edge());
             named.forEach(edge -> byEdge.put(edge, exception.end()));
             if (named.isEmpty()) {
-                refusals.add(Refusal.of(
-                        RefusalCode.NO_SUCH_EDGE,
-                        exception.at(),
-                        "No edge of the roof has this name or lies between these points. Ask /v1/roofs which edges it"
-                                + " has."));
+                refusals.add(NamedEdges.none(exception.at()));
             }
         }
     }

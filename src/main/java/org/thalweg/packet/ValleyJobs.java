@@ -72,10 +72,7 @@ public final class ValleyJobs {
                     "The planes meet so near level, or so nearly in one plane, that no valley runs between them. Check the"
                             + " corner and the pitches.");
         }
-        return Refusal.of(
-                RefusalCode.NO_SUCH_EDGE,
-                asked.at(),
-                "No edge of the roof has this name or lies between these points. Ask /v1/roofs which edges it has.");
+        return NamedEdges.none(asked.at());
     }
 
     private static Refusal noValley(Roof roof, int edge, ValleyCase asked) {

@@ -61,7 +61,7 @@ final class PanShape {
                 + Math.max(pastHead, Math.max(left.top().past(), right.top().past()));
         slitBelow = !meetsBelow;
         slitAbove = !meetsAbove;
-        atLow = new Angle((Math.PI + valley.edge().bend().radians()) / 2);
+        atLow = valley.bendAtLow();
         hair = tolerance.hair();
         double down = Math.min(
                 ribFrom, Math.min(left.bottom().metal(flat), right.bottom().metal(flat)));

@@ -103,6 +103,14 @@ public record SlopedEdge(int index, Edge edge, Side left, Side right) {
         return edge.length();
     }
 
+    /**
+     * How far the metal of a pan is turned from flat at each low: 90° + δ/2, so that the two legs of the rib touch and stand
+     * half-way between the flats. [geometry]
+     */
+    Angle bendAtLow() {
+        return new Angle((Math.PI + edge.bend().radians()) / 2);
+    }
+
     /** Whether another valley goes on from its foot on either plane. */
     boolean meetsValleyBelow() {
         return left.bottom().kind() == EdgeKind.VALLEY || right.bottom().kind() == EdgeKind.VALLEY;

@@ -35,11 +35,8 @@ public record ValleyLayout(
         return List.of(left, right);
     }
 
-    /**
-     * How far the metal is turned from flat at each low: 90° + δ/2, so that the two legs touch and stand half-way between
-     * the flats. [geometry]
-     */
+    /** How far the metal is turned from flat at each low; see {@link SlopedEdge}. */
     public Angle bendAtLow() {
-        return new Angle((Math.PI + edge.edge().bend().radians()) / 2);
+        return edge.bendAtLow();
     }
 }
