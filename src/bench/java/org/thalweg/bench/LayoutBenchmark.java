@@ -78,7 +78,7 @@ public class LayoutBenchmark {
         return Panels.layOut(
                 roof,
                 SixPlaneHouse.spec(),
-                treatments,
+                treatments.of(roof),
                 SixPlaneHouse.laying(roof.planes().size(), start));
     }
 

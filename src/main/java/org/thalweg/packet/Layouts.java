@@ -2,9 +2,7 @@ package org.thalweg.packet;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.FasteningCase;
@@ -20,7 +18,6 @@ import org.thalweg.panel.Panels;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
-import org.thalweg.roof.EdgeTreatments;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
@@ -54,7 +51,7 @@ public final class Layouts {
         }
         ValleyWork.check(roof, sloped(roof), asked.valleys().pan(), Origin.REQUEST.at("roof"));
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
-        PanelLayout panels = Panels.layOut(roof, asked.spec(), each(treatments), laying);
+        PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<LaidValley> valleys = valleys(roof, ends, asked);
         FasteningCase fastening = fastening(roof, asked, panels, ends, treatments, valleys);
         FastenerRows rows = FastenerRows.of(fastening);
@@ -111,14 +108,6 @@ public final class Layouts {
                     new Count(count),
                     new Count(MOST_FASTENERS)));
         }
-    }
-
-    private static EdgeTreatments each(List<EdgeTreatment> treatments) {
-        Map<Integer, EdgeTreatment> byEdge = new HashMap<>();
-        for (int i = 0; i < treatments.size(); i++) {
-            byEdge.put(i, treatments.get(i));
-        }
-        return new EdgeTreatments(Map.of(), byEdge);
     }
 
     private static List<LaidValley> valleys(Roof roof, PanelEnds ends, LayoutCase asked) {

@@ -15,7 +15,6 @@ import org.thalweg.geometry.Ring;
 import org.thalweg.geometry.Side;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.roof.EdgeTreatment;
-import org.thalweg.roof.EdgeTreatments;
 import org.thalweg.roof.Plane;
 import org.thalweg.roof.Roof;
 import org.thalweg.units.Length;
@@ -30,10 +29,10 @@ public final class Panels {
     private final Tolerance tolerance;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Panels(Roof roof, PanelSpec spec, EdgeTreatments treatments) {
+    private Panels(Roof roof, PanelSpec spec, List<EdgeTreatment> treatments) {
         this.roof = roof;
         this.spec = spec;
-        this.treatments = treatments.of(roof);
+        this.treatments = treatments;
         this.tolerance = roof.tolerance();
         this.laps = new EndLaps(spec, tolerance);
     }
@@ -43,11 +42,12 @@ public final class Panels {
      *
      * @param roof       a good roof
      * @param spec       the panel
-     * @param treatments how panels end at its edges
+     * @param treatments how panels end at its edges, one an edge, in the roof's order
      * @param laying     how each plane is laid, one a plane, in the roof's order
      * @throws org.thalweg.finding.Refused when that is more work than one request may cost; see {@link PanelWork}
      */
-    public static PanelLayout layOut(Roof roof, PanelSpec spec, EdgeTreatments treatments, List<PlaneLaying> laying) {
+    public static PanelLayout layOut(
+            Roof roof, PanelSpec spec, List<EdgeTreatment> treatments, List<PlaneLaying> laying) {
         PanelWork.check(roof, spec, laying);
         Panels panels = new Panels(roof, spec, treatments);
         List<PlanePanels> planes = new ArrayList<>(roof.planes().size());

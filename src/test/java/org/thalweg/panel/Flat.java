@@ -105,7 +105,8 @@ public final class Flat {
     }
 
     public static PanelLayout layOut(Region shape, PanelSpec spec, EdgeTreatments treatments, Lead lead, Start start) {
-        return Panels.layOut(roof(shape), spec, treatments, List.of(new PlaneLaying(lead, start, Optional.empty())));
+        Roof roof = roof(shape);
+        return Panels.layOut(roof, spec, treatments.of(roof), List.of(new PlaneLaying(lead, start, Optional.empty())));
     }
 
     public static Start offset(double width) {

@@ -148,7 +148,7 @@ class ValleyPanelsTest {
         return Panels.layOut(
                         roof,
                         Flat.cover(COVER * 0.0254),
-                        treatments,
+                        treatments.of(roof),
                         roof.planes().stream().map(plane -> laying).toList())
                 .planes();
     }
@@ -378,7 +378,10 @@ class ValleyPanelsTest {
         PlaneLaying centred = new PlaneLaying(Lead.LEFT, new Start.Centred(), Optional.empty());
 
         PlanePanels infill = Panels.layOut(
-                        roof, Flat.cover(COVER * 0.0254), heldBack(HOLD_BACK), List.of(centred, centred, centred))
+                        roof,
+                        Flat.cover(COVER * 0.0254),
+                        heldBack(HOLD_BACK).of(roof),
+                        List.of(centred, centred, centred))
                 .planes()
                 .get(0);
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How panels end at every edge of a roof: by the edge's kind, or for a single edge by name.
+ * How panels end at every edge of a roof, as a test says it: by the edge's kind, or for a single edge.
  */
 public final class EdgeTreatments {
 
