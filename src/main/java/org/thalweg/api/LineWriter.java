@@ -1,14 +1,14 @@
 package org.thalweg.api;
 
 import java.util.Optional;
+import org.thalweg.api.wire.LineAnswer;
+import org.thalweg.api.wire.LineAnswer.EndAnswer;
+import org.thalweg.api.wire.LineAnswer.Hand;
+import org.thalweg.api.wire.LineAnswer.LineMark;
+import org.thalweg.api.wire.LineAnswer.LowAnswer;
 import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.api.wire.RiseAndRun;
-import org.thalweg.api.wire.ValleyAnswer.EndAnswer;
-import org.thalweg.api.wire.ValleyAnswer.Hand;
-import org.thalweg.api.wire.ValleyAnswer.LineAnswer;
-import org.thalweg.api.wire.ValleyAnswer.LineMark;
-import org.thalweg.api.wire.ValleyAnswer.LowAnswer;
 import org.thalweg.geometry.Point2;
 import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;

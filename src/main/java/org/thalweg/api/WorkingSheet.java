@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.thalweg.api.wire.ValleyAnswer.WorkingAnswer;
+import org.thalweg.api.wire.WorkingAnswer;
 import org.thalweg.finding.Source;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Area;

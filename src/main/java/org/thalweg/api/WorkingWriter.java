@@ -1,7 +1,7 @@
 package org.thalweg.api;
 
 import java.util.List;
-import org.thalweg.api.wire.ValleyAnswer.WorkingAnswer;
+import org.thalweg.api.wire.WorkingAnswer;
 import org.thalweg.movement.Temperatures;
 import org.thalweg.packet.LaidValley;
 import org.thalweg.reference.MetalFigure;

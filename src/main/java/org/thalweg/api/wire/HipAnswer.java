@@ -4,10 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
-import org.thalweg.api.wire.ValleyAnswer.EndAnswer;
-import org.thalweg.api.wire.ValleyAnswer.Hand;
-import org.thalweg.api.wire.ValleyAnswer.LineAnswer;
-import org.thalweg.api.wire.ValleyAnswer.LowAnswer;
+import org.thalweg.api.wire.LineAnswer.EndAnswer;
+import org.thalweg.api.wire.LineAnswer.Hand;
+import org.thalweg.api.wire.LineAnswer.LowAnswer;
 
 /**
  * One hip, laid out.

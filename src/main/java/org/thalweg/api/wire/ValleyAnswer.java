@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
-import org.thalweg.api.problem.Figure;
+import org.thalweg.api.wire.LineAnswer.EndAnswer;
+import org.thalweg.api.wire.LineAnswer.Hand;
+import org.thalweg.api.wire.LineAnswer.LowAnswer;
 import org.thalweg.fastening.ValleyRows.RowKind;
-import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.PanelHold;
-import org.thalweg.valley.PanBlank.FoldKind;
 
 /**
  * One valley, laid out.
@@ -240,109 +240,6 @@ public record ValleyAnswer(
                                     + " cleat where they are not.")
             Optional<MarkedLength> sealantLength) {}
 
-    /** To which side something lies, seen from the foot of a valley or hip looking up. */
-    public enum Hand {
-        LEFT,
-        RIGHT
-    }
-
-    /**
-     * What a plane ends on at one end of a valley.
-     *
-     * @param edge      name of its next edge there
-     * @param kind      what that is
-     * @param cornerDeg angle between the valley and it
-     */
-    @Schema(
-            name = "ValleyEnd",
-            requiredProperties = {"edge", "kind", "cornerDeg"},
-            description = "What a plane ends on at one end of a valley or hip.")
-    public record EndAnswer(
-            @Schema(description = "Name of the plane's next edge there.", maxLength = 40, examples = "E1")
-            String edge,
-
-            @Schema(ref = "EdgeKind", description = "What that edge is.")
-            EdgeKind kind,
-
-            @Schema(
-                    ref = "AngleDeg",
-                    description =
-                            "Angle between the two through the plane's metal; over 180 the plane turns back there.")
-            double cornerDeg) {}
-
-    /**
-     * The low.
-     *
-     * @param from the foot
-     * @param to   the head
-     */
-    @Schema(
-            name = "ValleyLow",
-            requiredProperties = {"from", "to"},
-            description = "The line of a valley or hip on one of its planes; plane frame.")
-    public record LowAnswer(
-            @Schema(description = "The foot; plane frame.") PlanePoint from,
-
-            @Schema(description = "The head; plane frame.") PlanePoint to) {}
-
-    /**
-     * A line beside the low.
-     *
-     * @param from   its lower end
-     * @param to     its upper end
-     * @param length from one to the other
-     * @param lower  how to find its lower end
-     * @param upper  how to find its upper end
-     */
-    @Schema(
-            name = "ChalkLine",
-            requiredProperties = {"from", "to", "length", "lower", "upper"},
-            description = "A line to snap beside a valley or hip, on one plane.")
-    public record LineAnswer(
-            @Schema(description = "Its lower end; plane frame.")
-            PlanePoint from,
-
-            @Schema(description = "Its upper end; plane frame.")
-            PlanePoint to,
-
-            @Schema(description = "From one to the other.") MarkedLength length,
-
-            @Schema(description = "How to find its lower end.")
-            LineMark lower,
-
-            @Schema(description = "How to find its upper end.")
-            LineMark upper) {}
-
-    /**
-     * How to find one end of a line.
-     *
-     * @param up    where to set the square
-     * @param out   how far out to measure
-     * @param edge  the edge the plane ends on there
-     * @param along how far along it to measure instead
-     */
-    @Schema(
-            name = "LineMark",
-            requiredProperties = {"up", "out", "edge"},
-            description = "How to find one end of a line with a tape and a square.")
-    public record LineMark(
-            @Schema(
-                    description =
-                            "Set the square on the low this far up from the foot; below 0 on the low run on past it.")
-            MarkedLength up,
-
-            @Schema(description = "Measure this far out, square to the low.")
-            MarkedLength out,
-
-            @Schema(description = "Name of the edge the plane ends on there.", maxLength = 40, examples = "E1")
-            String edge,
-
-            @Schema(
-                    description =
-                            "Or measure this far along that edge from the end of the valley; left out where the line does"
-                                    + " not end on it.")
-            Optional<MarkedLength> along) {}
-
     /**
      * A cleat.
      *
@@ -375,92 +272,6 @@ public record ValleyAnswer(
                             "From rib to rib along the run, where the hems are notched: w / cos φ; left out where the"
                                     + " valley runs along the ribs.")
             Optional<MarkedLength> notchSpacing) {}
-
-    /**
-     * A piece of the pan.
-     *
-     * @param mark   its name
-     * @param from   where its lowest point lies
-     * @param length of its blank
-     * @param lap    over the piece below
-     * @param blank  its shape
-     */
-    @Schema(
-            name = "PanPiece",
-            requiredProperties = {"mark", "from", "length", "lap", "blank"},
-            description = "One piece of a pan.")
-    public record PieceAnswer(
-            @Schema(
-                    description = "Its name: the valley's and a number, from the foot up.",
-                    maxLength = 60,
-                    examples = "V1-1")
-            String mark,
-
-            @Schema(description = "Where its lowest point lies, up the low from the foot; below 0 past it.")
-            MarkedLength from,
-
-            @Schema(description = "Length of its blank.") MarkedLength length,
-
-            @Schema(description = "How far it lies over the piece below; 0 for the first.")
-            MarkedLength lap,
-
-            BlankAnswer blank) {}
-
-    /**
-     * A blank, flat.
-     *
-     * @param outline its corners
-     * @param folds   its bends
-     * @param slits   its cuts
-     */
-    @Schema(
-            name = "PanBlank",
-            requiredProperties = {"outline", "folds", "slits"},
-            description =
-                    "A piece of pan lying flat: [across, along], across from its middle, below 0 to the left seen looking up"
-                            + " the valley, along from its lowest point.")
-    public record BlankAnswer(
-            @Schema(
-                    description = "Its corners, counter-clockwise from the lowest left one.",
-                    maxItems = Limits.BLANK_CORNERS)
-            List<PlanePoint> outline,
-
-            @Schema(description = "Every bend, from left to right.", maxItems = Limits.FOLDS)
-            List<FoldAnswer> folds,
-
-            @Schema(
-                    description = "Cuts along the crown, so that the legs fold over the open ends of the rib.",
-                    maxItems = 2)
-            List<LowAnswer> slits) {}
-
-    /**
-     * A bend.
-     *
-     * @param kind    what it makes
-     * @param from    its lower end
-     * @param to      its upper end
-     * @param bendDeg how far
-     * @param up      which way
-     */
-    @Schema(
-            name = "Fold",
-            requiredProperties = {"kind", "from", "to", "bendDeg", "up"},
-            description = "One bend of a blank.")
-    public record FoldAnswer(
-            @Schema(ref = "FoldKind", description = "What it makes.")
-            FoldKind kind,
-
-            @Schema(description = "Its lower end; blank frame.")
-            PlanePoint from,
-
-            @Schema(description = "Its upper end; blank frame.")
-            PlanePoint to,
-
-            @Schema(ref = "AngleDeg", description = "How far the metal is turned from flat.")
-            double bendDeg,
-
-            @Schema(description = "Whether what lies outward of it comes up, seen from above the roof.")
-            boolean up) {}
 
     /**
      * A row of fasteners.
@@ -545,58 +356,5 @@ public record ValleyAnswer(
             PanelHold recommended,
 
             @Schema(description = "Where the limit comes from.", maxLength = 300)
-            String source) {}
-
-    /**
-     * How one figure came about.
-     *
-     * @param of      which figure
-     * @param formula what it follows from
-     * @param numbers the same with numbers
-     * @param result  what comes out
-     * @param source  where the formula or the rule stands
-     */
-    @Schema(
-            name = "Working",
-            requiredProperties = {"of", "formula", "numbers", "result", "source"},
-            description =
-                    "How one figure came about, to be checked by hand. Letters: θ a plane's slope, γ the corner in plan, α"
-                            + " planAngleDeg, φ angleFromEaveDeg, θv slopeDeg, δ bendDeg, ω cornerDeg (half of it where another"
-                            + " valley follows there, 90 where the pan has nothing to end on), ψ panRiseDeg, λ how far the rib"
-                            + " leans; ₁ left, ₂ right, ψ′ the other side's. L the valley's length, R its run, w the panels'"
-                            + " cover, C coilWidth, g ribLeg, r edgeReturn, T flat, c coverUnderPanel, d holdBack, d′"
-                            + " holdBackAtTop, f fastenerInset, P pieceLength (of a cleat: cleatLength), ℓ lap, a the greatest"
-                            + " spacing, ε a hair taken off before rounding up (a hundred-thousandth of the tolerance); i"
-                            + " rainfall, A catchment, Q flow, y depth, n Manning's or a count, K conveyance.")
-    public record WorkingAnswer(
-            @Schema(
-                    description = "Which figure: a JSON Pointer from this valley. `/pieces` is how many there are.",
-                    maxLength = 100,
-                    examples = "/sides/0/riseAcrossCover")
-            String of,
-
-            @Schema(description = "What it follows from, in letters.", maxLength = 200, examples = "w tan φ")
-            String formula,
-
-            @Schema(
-                    description =
-                            "The same with the numbers put in, in the request's units and degrees, for a program or a pocket"
-                                    + " calculator: decimal numbers, `+ - * / ^ ( )`, a sign, and `sin cos tan asin acos atan"
-                                    + " sqrt ceil floor min max abs`, of which `min` and `max` take any number of arguments;"
-                                    + " angles in degrees; `^` first and from the right, then `*` and `/`, then `+` and `-`."
-                                    + " Numbers of the request stand as given, those computed before with up to 12 digits, so"
-                                    + " that it comes out at `result` to its last digit unless `source` says otherwise.",
-                    maxLength = 400,
-                    examples = "18 * tan(48.1896851042)")
-            String numbers,
-
-            @Schema(description = "What comes out, as the answer has it.")
-            Figure result,
-
-            @Schema(
-                    description =
-                            "Where the formula or the rule stands: `geometry`, a code or handbook, `the request`, `common"
-                                    + " practice, no source`; and what the figure is held against, if it is.",
-                    maxLength = 300)
             String source) {}
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.api.problem.Figure;
-import org.thalweg.api.wire.ValleyAnswer.Hand;
+import org.thalweg.api.wire.LineAnswer.Hand;
 
 /**
  * Water in a valley.

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
-import org.thalweg.api.wire.LayoutAnswer.TreatmentUsed;
+import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
 
 /**
  * A valley, laid out alone.
