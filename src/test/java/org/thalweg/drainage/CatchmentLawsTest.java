@@ -3,8 +3,6 @@ package org.thalweg.drainage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +10,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,17 +134,9 @@ class CatchmentLawsTest {
     /** Every building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
     @Test
     @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
-    void everyBuildingOfAFolderDrainsWhole() throws IOException {
+    void everyBuildingOfAFolderDrainsWhole() {
         Tally tally = new Tally();
-        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
-        try (Stream<Path> sets = Files.list(folder)) {
-            for (Path set : sets.sorted().toList()) {
-                Path file = set.resolve("roofs.jsonl");
-                if (Files.exists(file)) {
-                    Building.in(file, folder.relativize(set).toString()).forEach(tally::hold);
-                }
-            }
-        }
+        Building.inFolder().forEach(tally::hold);
         System.out.println(tally);
         assertThat(tally.buildings).isPositive();
         assertThat(tally.leaky).isEmpty();

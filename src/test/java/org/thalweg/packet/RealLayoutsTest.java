@@ -3,8 +3,6 @@ package org.thalweg.packet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -14,7 +12,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -264,19 +261,9 @@ class RealLayoutsTest {
     /** Every clean building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
     @Test
     @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
-    void everyCleanBuildingOfAFolderIsLaidByTheLaws() throws IOException {
+    void everyCleanBuildingOfAFolderIsLaidByTheLaws() {
         Tally tally = new Tally();
-        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
-        try (Stream<Path> sets = Files.list(folder)) {
-            for (Path set : sets.sorted().toList()) {
-                Path file = set.resolve("roofs.jsonl");
-                if (Files.exists(file)) {
-                    Building.in(file, folder.relativize(set).toString())
-                            .filter(Building::clean)
-                            .forEach(tally::hold);
-                }
-            }
-        }
+        Building.inFolder().filter(Building::clean).forEach(tally::hold);
         System.out.println(tally);
         assertThat(tally.buildings).isPositive();
         assertThat(tally.unlikePlain).isEmpty();

@@ -39,6 +39,22 @@ public record Building(String set, String id, boolean clean, List<Surface> surfa
         }
     }
 
+    /**
+     * Every building of the folder of folders that the system property {@code thalweg.buildings} names, each folder with a file
+     * {@code roofs.jsonl}; its set is the folder's name.
+     */
+    public static Stream<Building> inFolder() {
+        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
+        try (Stream<Path> sets = Files.list(folder)) {
+            return sets.sorted().toList().stream()
+                    .filter(set -> Files.exists(set.resolve("roofs.jsonl")))
+                    .flatMap(set -> in(
+                            set.resolve("roofs.jsonl"), folder.relativize(set).toString()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     static Building of(String line, String set) {
         try {
             JsonNode building = JSON.readTree(line);

@@ -2,10 +2,7 @@ package org.thalweg.roof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.thalweg.roof.Comparison.Disagreement;
@@ -125,17 +122,9 @@ class RealBuildingsTest {
      */
     @Test
     @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
-    void everyBuildingOfAFolderAgreesOrIsExplained() throws IOException {
+    void everyBuildingOfAFolderAgreesOrIsExplained() {
         Comparison comparison = new Comparison();
-        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
-        try (Stream<Path> sets = Files.list(folder)) {
-            for (Path set : sets.sorted().toList()) {
-                Path file = set.resolve("roofs.jsonl");
-                if (Files.exists(file)) {
-                    Building.in(file, folder.relativize(set).toString()).forEach(comparison::add);
-                }
-            }
-        }
+        Building.inFolder().forEach(comparison::add);
         System.out.println(comparison.counts());
         comparison.unlike.forEach(System.out::println);
         assertThat(comparison.buildings).isPositive();

@@ -2,14 +2,11 @@ package org.thalweg.trim;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.thalweg.finding.Refused;
@@ -103,17 +100,9 @@ class RealTrimsTest {
     /** Every building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
     @Test
     @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
-    void everyEdgeOfEveryBuildingOfAFolderIsTrimmed() throws IOException {
+    void everyEdgeOfEveryBuildingOfAFolderIsTrimmed() {
         Tally tally = new Tally();
-        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
-        try (Stream<Path> sets = Files.list(folder)) {
-            for (Path set : sets.sorted().toList()) {
-                Path file = set.resolve("roofs.jsonl");
-                if (Files.exists(file)) {
-                    Building.in(file, folder.relativize(set).toString()).forEach(tally::hold);
-                }
-            }
-        }
+        Building.inFolder().forEach(tally::hold);
         System.out.println(tally);
         assertThat(tally.trims).isPositive();
     }

@@ -3,14 +3,11 @@ package org.thalweg.valley;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.locationtech.jts.geom.Coordinate;
@@ -168,17 +165,9 @@ class RealValleysTest {
     /** Every building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
     @Test
     @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
-    void theValleysAndHipsOfEveryBuildingOfAFolderAreLaidOut() throws IOException {
+    void theValleysAndHipsOfEveryBuildingOfAFolderAreLaidOut() {
         Tally tally = new Tally();
-        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
-        try (Stream<Path> sets = Files.list(folder)) {
-            for (Path set : sets.sorted().toList()) {
-                Path file = set.resolve("roofs.jsonl");
-                if (Files.exists(file)) {
-                    Building.in(file, folder.relativize(set).toString()).forEach(tally::hold);
-                }
-            }
-        }
+        Building.inFolder().forEach(tally::hold);
         System.out.println(tally);
         assertThat(tally.valleys).isPositive();
     }
