@@ -1,12 +1,8 @@
 package org.thalweg.api;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.validation.Validation;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -39,44 +35,29 @@ public class DoorBenchmark {
 
     private final PostedReader reader = new PostedReader(
             Validation.buildDefaultValidatorFactory());
-    private final ObjectMapper mapper = new ObjectMapper();
-    private byte[] request = {};
-    private byte[] answer = {};
+    private Optional<Exchange> exchange = Optional.empty();
 
     @Setup
     public void load() throws IOException {
-        mapper.findAndRegisterModules();
-        new AnswerMapper().customize(mapper);
-        request = Files.readAllBytes(Path.of("openapi", "examples", example + ".request.json"));
-        answer = Files.readAllBytes(Path.of("openapi", "examples", example + ".answer.json"));
+        exchange = Optional.of(new Exchange(example));
     }
 
     @Benchmark
     public byte[] layOut() {
-        var posted = reader.read(request, LayoutRequest.class);
+        var posted = reader.read(exchange().request, LayoutRequest.class);
         LayoutRequest asked = (LayoutRequest) posted.request();
         Units units = asked.units().units();
         LayoutCase layoutCase = LayoutReader.read(asked);
-        return write(new LayoutWriter(units)
+        return exchange().write(new LayoutWriter(units)
                 .answer(Layouts.layOut(layoutCase), layoutCase, asked, "thalweg/0", posted.digest()));
     }
 
-    /** The peer: the request read as a tree, the answer read as a tree and written again. */
     @Benchmark
     public byte[] echo() {
-        try {
-            mapper.readTree(request);
-            return write(mapper.readTree(answer));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return exchange().echo();
     }
 
-    private byte[] write(Object written) {
-        try {
-            return mapper.writeValueAsBytes(written);
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
+    private Exchange exchange() {
+        return exchange.orElseThrow();
     }
 }

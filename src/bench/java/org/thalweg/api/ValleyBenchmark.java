@@ -1,12 +1,7 @@
 package org.thalweg.api;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.validation.Validation;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -41,19 +36,14 @@ public class ValleyBenchmark {
 
     private final PostedReader reader = new PostedReader(
             Validation.buildDefaultValidatorFactory());
-    private final ObjectMapper mapper = new ObjectMapper();
-    private byte[] request = {};
-    private byte[] answer = {};
+    private Optional<Exchange> exchange = Optional.empty();
     private Optional<ValleyCase> asked = Optional.empty();
 
     @Setup
     public void load() throws IOException {
-        mapper.findAndRegisterModules();
-        new AnswerMapper().customize(mapper);
-        request = Files.readAllBytes(Path.of("openapi", "examples", example + ".request.json"));
-        answer = Files.readAllBytes(Path.of("openapi", "examples", example + ".answer.json"));
+        exchange = Optional.of(new Exchange(example));
         asked = Optional.of(ValleyReader.read(
-                (ValleyRequest) reader.read(request, ValleyRequest.class).request()));
+                (ValleyRequest) reader.read(exchange().request, ValleyRequest.class).request()));
     }
 
     /** Reads the roof of two (or three) planes and lays out the valley. */
@@ -64,30 +54,20 @@ public class ValleyBenchmark {
 
     @Benchmark
     public byte[] layOut() {
-        var posted = reader.read(request, ValleyRequest.class);
+        var posted = reader.read(exchange().request, ValleyRequest.class);
         ValleyRequest valley = (ValleyRequest) posted.request();
         Units units = valley.units().units();
         ValleyCase read = ValleyReader.read(valley);
-        return write(new ValleyAloneWriter(units)
+        return exchange().write(new ValleyAloneWriter(units)
                 .answer(ValleyJobs.layOut(read), read, valley, "thalweg/0", posted.digest()));
     }
 
-    /** The peer: the request read as a tree, the answer read as a tree and written again. */
     @Benchmark
     public byte[] echo() {
-        try {
-            mapper.readTree(request);
-            return write(mapper.readTree(answer));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return exchange().echo();
     }
 
-    private byte[] write(Object written) {
-        try {
-            return mapper.writeValueAsBytes(written);
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
+    private Exchange exchange() {
+        return exchange.orElseThrow();
     }
 }
