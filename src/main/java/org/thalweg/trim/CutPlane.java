@@ -73,13 +73,14 @@ record CutPlane(Point3 through, Vector3 normal) {
                 : Optional.of(new CutPlane(through, square.times(Math.signum(ahead) / length)));
     }
 
-    /** Where the folds of two trims in one face meet; where the fold of one passes its corner when they run in line. */
+    /** Where the folds of two trims in one face meet; half-way between the places they pass the corner at, when in line. */
     private static Point3 meetingInFace(Arm own, Arm other) {
         double sine = own.out.cross(other.out).dot(own.face);
+        Vector3 between = other.fold.minus(own.fold);
         if (Math.abs(sine) < LEAST_SINE) {
-            return own.fold;
+            return own.fold.plus(between.times(0.5));
         }
-        double ahead = other.fold.minus(own.fold).cross(other.out).dot(own.face) / sine;
+        double ahead = between.cross(other.out).dot(own.face) / sine;
         return own.fold.plus(own.out.times(ahead));
     }
 

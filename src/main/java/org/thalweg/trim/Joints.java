@@ -115,7 +115,7 @@ final class Joints {
     private Optional<Mate> mate(SeatedEdge own, boolean beyond, boolean atStart) {
         return met(own, beyond, atStart).flatMap(met -> seated.get(met.side().edge())
                 .map(trim -> mate(own, beyond, trim, met))
-                .filter(mate -> sameHeight(own, beyond, mate)));
+                .filter(mate -> levelWith(own, beyond, mate)));
     }
 
     private Optional<Met> met(SeatedEdge own, boolean beyond, boolean atStart) {
@@ -140,9 +140,15 @@ final class Joints {
         return new Mate(trim, own.family().onTwoPlanes() ? !onFirst : beyond, met.atStart() == ringSameWay);
     }
 
-    /** Legs on the roof meet only when they lie as high off it; a fascia or a wall is one for all. */
-    private boolean sameHeight(SeatedEdge own, boolean beyond, Mate mate) {
+    /**
+     * Legs on the roof meet only when they lie as high off it; a fascia or a wall is one for all. Under a pitch break a plane's
+     * panels lie over the leg, above it the leg lies over them: the two never meet.
+     */
+    private boolean levelWith(SeatedEdge own, boolean beyond, Mate mate) {
         Tolerance tolerance = roof.tolerance();
+        if (own.family() == Family.BREAK && mate.beyond() != beyond) {
+            return false;
+        }
         return (beyond && !own.family().onTwoPlanes())
                 || tolerance.same(
                         own.shape().height().metres(),

@@ -20,8 +20,8 @@ import org.thalweg.units.Length;
  * mirrored the other hand's.
  *
  * <p><b>Known limits.</b> Where an eave meets a rake the fasciae close on a plumb line and so do the bends above them, but legs
- * kicked out below come a little apart, for the section of the one is cut square and that of the other on the slope. A fascia
- * and its roof leg are always laid plumb and in the plane; a kerb stands square to its plane.
+ * kicked out below come a little apart, for the section of the one is cut square and that of the other on the slope; so do the
+ * steps of pitch breaks that bend unlike each other. A fascia and its roof leg are always laid plumb and in the plane; a kerb stands square to its plane.
  */
 public final class Trims {
 

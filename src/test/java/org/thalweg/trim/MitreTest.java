@@ -148,6 +148,28 @@ class MitreTest {
                 .contains(EdgeKind.SIDE_WALL, EdgeKind.HEAD_WALL, EdgeKind.HIGH_EAVE);
     }
 
+    /** Rakes of 6:12 and 6.1:12, a third of a degree from in line, with covers that do not quite lie in one line: one cut for both. */
+    @Test
+    void rakesAlmostInLineAreCutByOnePlane() {
+        Drawn.Read read = Drawn.plan("")
+                .corner('A', 0, 0, 0)
+                .corner('B', 4, 0, 0)
+                .corner('C', 4, 4, 2)
+                .corner('D', 0, 4, 2)
+                .corner('E', 4, 8, 2 + 4 * 6.1 / 12)
+                .corner('F', 0, 8, 2 + 4 * 6.1 / 12)
+                .planes("ABCD", "DCEF")
+                .read();
+        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.usual());
+        for (Arm arm : CutEnds.arms(TrimJobs.of(trims, read, "BC"))) {
+            if (!arm.atStart() && arm.mitred()) {
+                assertThat(CutEnds.outOfLine(arm, CutEnds.met(arm, trims).orElseThrow()))
+                        .isLessThan(NOTHING);
+            }
+        }
+        assertThat(TrimJobs.of(trims, read, "BC").finish().last().how()).isEqualTo(Meeting.How.MITRED);
+    }
+
     /** The cut angle is that of the leg lying flat: its cut, its girth and what it reaches make a right triangle. */
     @Test
     void aCutIsAsLongAsItIsInTheWorld() {

@@ -104,6 +104,8 @@ class RealTrimsTest {
         Tally tally = new Tally();
         Building.inFolder().forEach(tally::hold);
         System.out.println(tally);
-        assertThat(tally.trims).isPositive();
+        assertThat(tally.trims).isEqualTo(tally.edges).isPositive();
+        assertThat(tally.withoutMate).isZero();
+        assertThat(tally.worst).isLessThan(1e-9);
     }
 }

@@ -154,6 +154,18 @@ class TrimLawsTest {
         }
     }
 
+    /** An upper bound but for what long cuts reach, and at most a piece a trim too high. */
+    @Test
+    void thePiecesOfARoofAreKnownBeforehandWithinOneATrim() {
+        for (int which = 0; which < ROOFS; which++) {
+            Drawn drawn = TrimJobs.all(TrimJobs::still).get(which);
+            List<Trim> trims = Trims.layOut(TrimJobs.roof(drawn), TrimJobs.usual());
+            int pieces = trims.stream().mapToInt(trim -> trim.pieces().size()).sum();
+            double known = Trims.pieceCount(TrimJobs.roof(drawn), TrimJobs.usual());
+            assertThat(known).isBetween((double) pieces, (double) pieces + trims.size());
+        }
+    }
+
     /** From one reach to the other without a gap, each over the one before. */
     static void assertHolds(Trim trim) {
         double sum = 0;

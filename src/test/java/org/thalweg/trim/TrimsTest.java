@@ -278,6 +278,32 @@ class TrimsTest {
         assertThat(inches(pitchBreak.finish().reach())).as("up to the wall").isCloseTo(0, PRINTED);
     }
 
+    /** A level deck with one plane rising from its back and one falling from its side: over the first break, under the second. */
+    @Test
+    void aLegOverThePanelsOfAPlaneDoesNotMeetOneUnderThem() {
+        Drawn deck = Drawn.plan("")
+                .corner('A', 0, 0, 0)
+                .corner('B', 4, 0, 0)
+                .corner('C', 4, 4, 0)
+                .corner('D', 0, 4, 0)
+                .corner('E', 4, 8, 2)
+                .corner('F', 0, 8, 2)
+                .corner('G', 8, 0, -2)
+                .corner('H', 8, 4, -2)
+                .planes("ABCD", "DCEF", "BGHC");
+        Trim back = laid(deck, "CD");
+        Trim side = laid(deck, "BC");
+        Meeting over = back.start().last().kind() == EdgeKind.PITCH_BREAK
+                ? back.start().last()
+                : back.finish().last();
+        assertThat(over.kind()).isEqualTo(EdgeKind.PITCH_BREAK);
+        assertThat(over.how()).isEqualTo(How.ENDS_ON);
+        assertThat(List.of(side.start().first(), side.finish().first()))
+                .filteredOn(meeting -> meeting.kind() == EdgeKind.PITCH_BREAK)
+                .extracting(Meeting::how)
+                .containsExactly(How.ENDS_ON);
+    }
+
     @Test
     void anEaveThatGoesOnInLineIsCutSquare() {
         Drawn.Read read = TrimJobs.parted(TrimJobs::still).read();
