@@ -1,6 +1,7 @@
 package org.thalweg.fastening;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
@@ -105,7 +106,7 @@ public record FasteningRules(
             new ClipRule(Length.millimetres(600), Length.millimetres(150), 2, Source.COMMON_PRACTICE));
 
     public FasteningRules {
-        rows = Map.copyOf(rows);
+        rows = Collections.unmodifiableMap(new EnumMap<>(rows));
         if (!rows.keySet().containsAll(Arrays.asList(FastenerKind.values()))) {
             throw new IllegalArgumentException("every kind needs a rule, and there are only " + rows.keySet());
         }

@@ -36,7 +36,13 @@ final class PlaneRows {
     private final Plane plane;
     private final Region deck;
     private final WaterWays water;
+
+    /** How far panels run past each edge, metres. */
+    private final double[] pastLine;
+
+    /** Whether they run past any of this plane. Where a corner of it is turned by that, metal lies outside in odd places. */
     private final boolean overhangs;
+
     private final RowLine line;
     private final List<FastenerRow> rows;
     private final List<Finding> findings;
@@ -94,6 +100,7 @@ final class PlaneRows {
         this.rows = rows;
         this.findings = findings;
         this.tolerance = asked.roof().tolerance();
+        this.pastLine = pastLine(asked.treatments());
         this.overhangs = overhangs(deck.outer()) || deck.openings().stream().anyMatch(this::overhangs);
         this.apart = asked.rules().edgeDistance().metres();
     }
@@ -150,13 +157,11 @@ final class PlaneRows {
 
     private void add(FastenerKind kind, Metal own) {
         int next = own.ring.next(own.side);
-        double length = Math.hypot(
-                own.ring.across(next) - own.ring.across(own.side), own.ring.up(next) - own.ring.up(own.side));
+        double inset = inset(kind, own.tag());
+        double length = line.lay(own.across(own.side), own.up(own.side), own.across(next), own.up(next), inset);
         if (length <= tolerance.metres()) {
             return;
         }
-        double inset = inset(kind, own.tag());
-        line.lay(own.across(own.side), own.up(own.side), own.across(next), own.up(next), inset);
         line.whole(start(own, inset), end(own, length, inset));
         line.inside(own.metal, own.acrossBy, own.upBy);
         if (overhangs) {
@@ -173,6 +178,9 @@ final class PlaneRows {
         double from = left.from(longest);
         double to = left.to(longest);
         keepApart(own, inset);
+        if (overhangs) {
+            keepOnDeck(own.tag(), inset);
+        }
         if (left.count() == 0) {
             tooShort(own, to - from);
             add(kind, own, from, to, EvenRow.middle(Length.metres(to - from)));
@@ -211,20 +219,24 @@ final class PlaneRows {
         if (edge < 0) {
             return Math.min(inset, asked.spec().endLap().metres() / 2);
         }
-        return inset + pastLine(edge);
+        return inset + pastLine[edge];
     }
 
-    /** How far panels run past the roof line. */
-    private double pastLine(int edge) {
-        EdgeTreatment treatment = asked.treatments().get(edge);
-        return Math.max(
-                0,
-                -Math.min(treatment.setback().metres(), treatment.setbackAtTop().metres()));
+    private static double[] pastLine(List<EdgeTreatment> treatments) {
+        double[] past = new double[treatments.size()];
+        for (int i = 0; i < past.length; i++) {
+            EdgeTreatment treatment = treatments.get(i);
+            double nearest = Math.min(
+                    treatment.setback().metres(), treatment.setbackAtTop().metres());
+            past[i] = Math.max(0, -nearest);
+        }
+        return past;
     }
 
     private boolean overhangs(Ring ring) {
         for (int side = 0; side < ring.size(); side++) {
-            if (ring.tag(side) >= 0 && pastLine(ring.tag(side)) > 0) {
+            int tag = ring.tag(side);
+            if (tag >= 0 && pastLine[tag] > 0) {
                 return true;
             }
         }
@@ -265,7 +277,7 @@ final class PlaneRows {
      * @param in   how far it turns in
      */
     private double shortOf(double away, double in, double inset) {
-        double length = Math.hypot(away, in);
+        double length = Math.sqrt(away * away + in * in);
         if (in < 0 || (in < STRAIGHT * length && away > 0)) {
             return apart;
         }
@@ -279,11 +291,12 @@ final class PlaneRows {
         for (Ring opening : own.metal.openings()) {
             keepApart(opening, own.acrossBy, own.upBy, inset);
         }
-        if (overhangs) {
-            keepOnDeck(deck.outer(), own.tag(), inset);
-            for (Ring opening : deck.openings()) {
-                keepOnDeck(opening, own.tag(), inset);
-            }
+    }
+
+    private void keepOnDeck(int own, double inset) {
+        keepOnDeck(deck.outer(), own, inset);
+        for (Ring opening : deck.openings()) {
+            keepOnDeck(opening, own, inset);
         }
     }
 
@@ -299,7 +312,7 @@ final class PlaneRows {
     private void keepOnDeck(Ring ring, int own, double inset) {
         for (int side = 0; side < ring.size(); side++) {
             int tag = ring.tag(side);
-            if (tag >= 0 && tag != own && pastLine(tag) > 0) {
+            if (tag >= 0 && tag != own && pastLine[tag] > 0) {
                 keepApart(ring, side, 0, 0, inset);
             }
         }

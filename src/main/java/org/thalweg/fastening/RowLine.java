@@ -34,13 +34,20 @@ final class RowLine {
         left = new Stretches(hair);
     }
 
-    /** Lays the line {@code inset} to the left of the way from one place to another; what counts is from the first, metres. */
-    void lay(double fromAcross, double fromUp, double toAcross, double toUp, double inset) {
-        double length = Math.hypot(toAcross - fromAcross, toUp - fromUp);
-        dirAcross = (toAcross - fromAcross) / length;
-        dirUp = (toUp - fromUp) / length;
+    /**
+     * Lays the line {@code inset} to the left of the way from one place to another; places on it count from the first. Metres.
+     *
+     * @return how far apart the two are
+     */
+    double lay(double fromAcross, double fromUp, double toAcross, double toUp, double inset) {
+        double acrossBy = toAcross - fromAcross;
+        double upBy = toUp - fromUp;
+        double length = Math.sqrt(acrossBy * acrossBy + upBy * upBy);
+        dirAcross = acrossBy / length;
+        dirUp = upBy / length;
         across = fromAcross - inset * dirUp;
         up = fromUp + inset * dirAcross;
+        return length;
     }
 
     /** Forgets what was taken out. */
@@ -136,7 +143,7 @@ final class RowLine {
         // Near one end, near the other, or beside it: together one stretch, for near a straight side is a convex place.
         double start = Math.min(from - reach(offFrom, distance), to - reach(offTo, distance));
         double end = Math.max(from + reach(offFrom, distance), to + reach(offTo, distance));
-        double length = Math.hypot(to - from, offTo - offFrom);
+        double length = Math.sqrt((to - from) * (to - from) + (offTo - offFrom) * (offTo - offFrom));
         double cos = (to - from) / length;
         double sin = (offTo - offFrom) / length;
         for (int edge = -1; edge <= 1; edge += 2) {
