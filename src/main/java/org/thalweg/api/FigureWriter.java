@@ -6,10 +6,12 @@ import org.thalweg.units.Angle;
 import org.thalweg.units.Area;
 import org.thalweg.units.Count;
 import org.thalweg.units.Flow;
+import org.thalweg.units.Force;
 import org.thalweg.units.Length;
 import org.thalweg.units.Mass;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
+import org.thalweg.units.Pressure;
 import org.thalweg.units.Rainfall;
 import org.thalweg.units.Temperature;
 import org.thalweg.units.TemperatureScale;
@@ -45,6 +47,12 @@ final class FigureWriter {
         }
         if (measure instanceof Rainfall rainfall) {
             return new Figure(rainfall.round(units.length()), Rainfall.symbol(units.length()));
+        }
+        if (measure instanceof Force force) {
+            return new Figure(units.force().round(force), units.force().symbol());
+        }
+        if (measure instanceof Pressure pressure) {
+            return new Figure(units.pressure().round(pressure), units.pressure().symbol());
         }
         return Figure.of((double) ((Count) measure).number());
     }

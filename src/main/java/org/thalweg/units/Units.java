@@ -13,4 +13,14 @@ public record Units(LengthUnit length, AreaUnit area, MassUnit mass) {
     public FlowUnit flow() {
         return FlowUnit.beside(length);
     }
+
+    /** The unit forces are answered in: it follows from the tape. */
+    public ForceUnit force() {
+        return ForceUnit.beside(length);
+    }
+
+    /** The unit pressures are answered in: it follows from the tape. */
+    public PressureUnit pressure() {
+        return PressureUnit.beside(length);
+    }
 }

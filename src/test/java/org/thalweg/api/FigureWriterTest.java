@@ -15,12 +15,14 @@ import org.thalweg.units.Area;
 import org.thalweg.units.AreaUnit;
 import org.thalweg.units.Count;
 import org.thalweg.units.FlowUnit;
+import org.thalweg.units.ForceUnit;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
 import org.thalweg.units.Mass;
 import org.thalweg.units.MassUnit;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
+import org.thalweg.units.PressureUnit;
 import org.thalweg.units.Rainfall;
 import org.thalweg.units.Temperature;
 import org.thalweg.units.Units;
@@ -39,6 +41,8 @@ class FigureWriterTest {
                 Arguments.of(Temperature.fahrenheit(212), new Figure(100, "C")),
                 Arguments.of(FlowUnit.GALLON_PER_MINUTE.of(12.5), new Figure(12.5, "gal/min")),
                 Arguments.of(Rainfall.perHour(Length.inches(4.6)), new Figure(4.6, "in/h")),
+                Arguments.of(ForceUnit.POUND_FORCE.of(150.5), new Figure(150.5, "lbf")),
+                Arguments.of(PressureUnit.POUND_FORCE_PER_SQUARE_FOOT.of(28.8), new Figure(28.8, "lbf/ft2")),
                 Arguments.of(new Count(7), new Figure(7, "1")));
     }
 

@@ -65,6 +65,31 @@ class UnitsTest {
                 .withMessageContaining("NaN");
     }
 
+    /** NIST Special Publication 811, appendix B.8: 1 lbf is 4.448222 N, 1 lbf/ft² is 47.88026 Pa. */
+    @Test
+    void poundsForceAreThoseOfThePublishedTable() {
+        assertThat(ForceUnit.POUND_FORCE.of(1).newtons()).isCloseTo(4.448222, within(5e-7));
+        assertThat(PressureUnit.POUND_FORCE_PER_SQUARE_FOOT.of(1).pascals()).isCloseTo(47.88026, within(5e-6));
+        assertThat(PressureUnit.KILOPASCAL.of(1).pascals()).isEqualTo(1000);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aForceAndAPressureAreAnsweredInTheUnitsThatGoWithTheTape(LengthUnit tape) {
+        boolean inches = tape == LengthUnit.INCH || tape == LengthUnit.FOOT;
+        assertThat(ForceUnit.beside(tape)).isEqualTo(inches ? ForceUnit.POUND_FORCE : ForceUnit.NEWTON);
+        assertThat(PressureUnit.beside(tape))
+                .isEqualTo(inches ? PressureUnit.POUND_FORCE_PER_SQUARE_FOOT : PressureUnit.KILOPASCAL);
+    }
+
+    @Test
+    void forcesAndPressuresAreNeverLessThanNothing() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Force(-1)).withMessageContaining("-1.0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Pressure(Double.NaN))
+                .withMessageContaining("NaN");
+    }
+
     @Test
     void aSquareIsAHundredSquareFeet() {
         assertThat(AreaUnit.SQUARE_FOOT.round(AreaUnit.SQUARE.of(1))).isEqualTo(100);
@@ -90,6 +115,12 @@ class UnitsTest {
         assertThat(FlowUnit.values())
                 .extracting(FlowUnit::symbol, FlowUnit::code)
                 .containsExactly(tuple("gal/min", "G2"), tuple("L/s", "G51"));
+        assertThat(ForceUnit.values())
+                .extracting(ForceUnit::symbol, ForceUnit::code)
+                .containsExactly(tuple("lbf", "C78"), tuple("N", "NEW"));
+        assertThat(PressureUnit.values())
+                .extracting(PressureUnit::symbol, PressureUnit::code)
+                .containsExactly(tuple("lbf/ft2", "K85"), tuple("kPa", "KPA"));
     }
 
     @ParameterizedTest
