@@ -61,7 +61,11 @@ public enum FindingCode {
     /** A piece of trim is shorter than the shortest that can be made. */
     TRIM_PIECE_TOO_SHORT(Severity.WARNING),
     /** A trim is so short that the cuts at its two ends cross. */
-    TRIM_ENDS_CROSS(Severity.WARNING);
+    TRIM_ENDS_CROSS(Severity.WARNING),
+    /** A panel moves further than its clips let it. */
+    CLIP_TRAVEL_TOO_SMALL(Severity.WARNING),
+    /** A panel moves so far that its hem slips off its cleat, or bears on it. */
+    HEM_TOO_SHORT(Severity.WARNING);
 
     private final Severity severity;
 

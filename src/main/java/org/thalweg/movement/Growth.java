@@ -1,6 +1,8 @@
 package org.thalweg.movement;
 
+import java.util.Optional;
 import org.thalweg.reference.Expansion;
+import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 
 /**
@@ -44,5 +46,26 @@ public record Growth(Length longer, Length shorter) {
     /** From the coldest to the warmest: the whole way the end travels. */
     public Length range() {
         return Length.metres(longer.metres() + shorter.metres());
+    }
+
+    /**
+     * As much of it as is square to an end that runs at φ: by so much a hem there opens and closes. The rest runs along the end.
+     * [geometry: ΔL · cos φ]
+     *
+     * @param mitre φ, from the level line to the end
+     */
+    public Growth squareTo(Angle mitre) {
+        return new Growth(Length.metres(longer.metres() * mitre.cos()), Length.metres(shorter.metres() * mitre.cos()));
+    }
+
+    /**
+     * The longest free length that moves no further than it may, to either side; what holds a panel fixed at one end allows a
+     * panel this long, half-way up twice as long.
+     *
+     * @return nothing where the metal keeps one temperature and any length will do
+     */
+    public static Optional<Length> longest(Play play, Expansion expansion, Temperatures temperatures) {
+        double perMetre = of(Length.metres(1), expansion, temperatures).most().metres();
+        return perMetre > 0 ? Optional.of(Length.metres(play.eachWay().metres() / perMetre)) : Optional.empty();
     }
 }
