@@ -19,17 +19,8 @@ final class WaterWays {
     /** Sides that turn by less than a degree run on straight. */
     private static final double STRAIGHT = Math.sin(Math.toRadians(1));
 
-    private final List<WaterWay> ways = new ArrayList<>(0);
-
-    /**
-     * One of them.
-     *
-     * @param low  the valley's side of the plane, water to its left
-     * @param side its number in the ring
-     * @param wide the four corners, counter-clockwise
-     * @param open how wide it is at most
-     */
-    private record WaterWay(Ring low, int side, Ring wide, double open) {}
+    /** Each as a convex ring, from the low inward. */
+    private final List<Ring> ways = new ArrayList<>(0);
 
     WaterWays(Region deck, List<Edge> edges, List<EdgeTreatment> treatments, Tolerance tolerance) {
         addAlong(deck.outer(), edges, treatments, tolerance);
@@ -53,9 +44,8 @@ final class WaterWays {
         boolean rises = ring.up(next) - ring.up(side) > tolerance.metres();
         double atStart = (falls ? treatment.setbackAtTop() : treatment.setback()).metres() - tolerance.hair();
         double atEnd = (rises ? treatment.setbackAtTop() : treatment.setback()).metres() - tolerance.hair();
-        double open = Math.max(atStart, atEnd);
-        if (open > 0) {
-            ways.add(new WaterWay(ring, side, wide(ring, side, Math.max(0, atStart), Math.max(0, atEnd)), open));
+        if (Math.max(atStart, atEnd) > 0) {
+            ways.add(wide(ring, side, Math.max(0, atStart), Math.max(0, atEnd)));
         }
     }
 
@@ -108,13 +98,6 @@ final class WaterWays {
 
     /** Takes them out of a line. */
     void takeOutOf(RowLine line) {
-        for (WaterWay way : ways) {
-            int next = way.low.next(way.side);
-            double from = line.off(way.low.across(way.side), way.low.up(way.side));
-            double to = line.off(way.low.across(next), way.low.up(next));
-            if (Math.min(from, to) < way.open && Math.max(from, to) > -way.open) {
-                line.outside(way.wide);
-            }
-        }
+        ways.forEach(line::outside);
     }
 }

@@ -298,7 +298,7 @@ final class FasteningLaws {
     }
 
     private static double slice(Geometry metal, double across) {
-        double beside = 1e-5;
+        double beside = 1e-6;
         double low = metal.getEnvelopeInternal().getMinY() - 1;
         double high = metal.getEnvelopeInternal().getMaxY() + 1;
         Geometry left = slice(metal, across - beside, low, high);

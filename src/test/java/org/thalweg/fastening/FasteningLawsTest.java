@@ -2,15 +2,20 @@ package org.thalweg.fastening;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Region;
 import org.thalweg.geometry.Ring;
 import org.thalweg.geometry.Shapes;
@@ -92,5 +97,33 @@ class FasteningLawsTest {
             looked[0] += FasteningLaws.hold(laid.cleated().longest(90).asked(FasteningRules.METRIC), building.id());
         });
         assertThat(looked[0]).isGreaterThan(50_000);
+    }
+
+    /** Every building of a folder of folders: run with {@code -Dthalweg.buildings=FOLDER}. Prints the counts. */
+    @Test
+    @EnabledIfSystemProperty(named = "thalweg.buildings", matches = ".+")
+    void fastenersOfEveryBuildingOfAFolderKeepTheLaws() throws IOException {
+        int[] seen = {0, 0};
+        Path folder = Path.of(System.getProperty("thalweg.buildings", ""));
+        try (Stream<Path> sets = Files.list(folder)) {
+            for (Path set : sets.sorted().toList()) {
+                Path file = set.resolve("roofs.jsonl");
+                if (Files.exists(file)) {
+                    Building.in(file, folder.relativize(set).toString()).forEach(building -> hold(building, seen));
+                }
+            }
+        }
+        System.out.printf("buildings %d, fasteners and clips %d%n", seen[0], seen[1]);
+        assertThat(seen[0]).isPositive();
+    }
+
+    private static void hold(Building building, int[] seen) {
+        try {
+            Fastened laid = Fastened.of(Roofs.read(building.survey())).from(Lead.LEFT, 7);
+            seen[1] += FasteningLaws.hold(laid.asked(FasteningRules.INCHES), building.id());
+            seen[0]++;
+        } catch (Refused e) {
+            // No roof, or too large a one.
+        }
     }
 }
