@@ -11,12 +11,11 @@ import org.thalweg.roof.Plane;
  * Every row of fasteners of a laid roof.
  *
  * <p>Always true: the fasteners of a row stand evenly, never further apart than its kind may; every one stands on the plane
- * and on the metal it holds, and one through a panel stands clear of the panel's ribs. They keep out of the water ways of
- * valleys, but for the first limit.
+ * and on the metal it holds, one through a panel stands clear of the panel's ribs, and none stands in the water way of a
+ * valley.
  *
- * <p>Known limits: a row that only crosses the tail of a water way, below a valley's foot, can stand in it. Where two edges of
- * a kind run on straight each has a row of its own. A row that an obstacle breaks is several, each even by itself, and a part
- * of it too short for its edge distance has none.
+ * <p>Known limits: where two edges of a kind run on straight each has a row of its own. A row that an obstacle breaks is
+ * several, each even by itself, and a part of it too short for its edge distance has none.
  *
  * @param rows     plane by plane in the order of the layout: panel by panel, then along the edges, then the edges of pans
  * @param findings what a crew should know of them
