@@ -32,11 +32,12 @@ public record FlatTrim(Length width, List<Length> flats, List<FlatFold> folds) {
      *
      * @param at        its middle, from the first edge
      * @param allowance how wide it is: the middle lies half of it beyond the end of a flat
+     * @param deduction what it takes off the sum of the girths on both sides of it
      * @param turn      how far to bend
      * @param up        whether the part beyond it comes up toward the weather face
      * @param hem       whether it is the fold of a hem
      */
-    public record FlatFold(Length at, Length allowance, Angle turn, boolean up, boolean hem) {}
+    public record FlatFold(Length at, Length allowance, Length deduction, Angle turn, boolean up, boolean hem) {}
 
     /** Rolls a profile out. */
     public static FlatTrim of(Profile profile, BendAllowance allowance) {
@@ -68,7 +69,13 @@ public record FlatTrim(Length width, List<Length> flats, List<FlatFold> folds) {
             boolean hem = (i == 0 && profile.first().isPresent())
                     || (i == bends.size() - 1 && profile.last().isPresent());
             flats.add(Length.metres(flat));
-            folds.add(new FlatFold(Length.metres(at + flat + bent.metres() / 2), bent, bend.turn(), bend.up(), hem));
+            folds.add(new FlatFold(
+                    Length.metres(at + flat + bent.metres() / 2),
+                    bent,
+                    Length.metres(2 * setback - bent.metres()),
+                    bend.turn(),
+                    bend.up(),
+                    hem));
             at += flat + bent.metres();
             before = setback;
         }
@@ -85,19 +92,17 @@ public record FlatTrim(Length width, List<Length> flats, List<FlatFold> folds) {
     /**
      * What a crew should know before slitting the sheet.
      *
-     * @param name      of the profile
      * @param place     where it is to go
      * @param coilWidth of the widest sheet at hand
      */
-    public List<Finding> check(String name, Place place, Length coilWidth, Tolerance tolerance) {
+    public List<Finding> check(Place place, Length coilWidth, Tolerance tolerance) {
         List<Finding> findings = new ArrayList<>(0);
         missing()
                 .ifPresent(flat -> findings.add(Finding.of(
                         FindingCode.TRIM_LEG_TOO_SHORT,
                         place,
-                        "A leg of the " + name
-                                + " at {place} leaves {actual} flat between its bends, where {limit} is the least that"
-                                + " can be bent. Make it longer, or bend it tighter.",
+                        "A leg of the trim at {place} leaves {actual} flat between its bends, where {limit} is the least"
+                                + " that can be bent. Make it longer, or bend it tighter.",
                         flat,
                         Length.ZERO,
                         Source.GEOMETRY)));
@@ -105,8 +110,7 @@ public record FlatTrim(Length width, List<Length> flats, List<FlatFold> folds) {
             findings.add(Finding.of(
                             FindingCode.TRIM_WIDER_THAN_COIL,
                             place,
-                            "The " + name
-                                    + " at {place} is {actual} wide rolled out flat and the coil is {limit}. A coil"
+                            "The trim at {place} is {actual} wide rolled out flat and the coil is {limit}. A coil"
                                     + " {coilWidth} wide would do; else make it in two strips.",
                             width,
                             coilWidth,

@@ -1,7 +1,9 @@
 package org.thalweg.trim;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.thalweg.geometry.Point2;
 import org.thalweg.units.Length;
 
 /**
@@ -33,5 +35,26 @@ public record Profile(
         if (thickness.metres() < 0) {
             throw new IllegalArgumentException("a thickness (%s) is 0 or more".formatted(thickness));
         }
+    }
+
+    /**
+     * The mould lines in section, from the first edge to the last, one more than there are legs; hems lie on their legs and add
+     * none. The first edge lies at 0 and the first leg runs across; up is off the weather face. Metres.
+     */
+    public List<Point2> section() {
+        List<Point2> lines = new ArrayList<>(girths.size() + 1);
+        Point2 at = new Point2(0, 0);
+        double heading = 0;
+        lines.add(at);
+        for (int leg = 0; leg < girths.size(); leg++) {
+            if (leg > 0) {
+                Bend bend = bends.get(leg - 1);
+                heading += (bend.up() ? 1 : -1) * bend.turn().radians();
+            }
+            double girth = girths.get(leg).metres();
+            at = new Point2(at.across() + girth * Math.cos(heading), at.up() + girth * Math.sin(heading));
+            lines.add(at);
+        }
+        return lines;
     }
 }

@@ -8,7 +8,6 @@ import org.thalweg.finding.FindingCode;
 import org.thalweg.finding.Place;
 import org.thalweg.finding.Source;
 import org.thalweg.geometry.Tolerance;
-import org.thalweg.roof.Edge;
 import org.thalweg.roof.Roof;
 import org.thalweg.trim.TrimSpec.Sheet;
 import org.thalweg.units.Length;
@@ -25,66 +24,67 @@ import org.thalweg.units.Length;
  */
 public final class Trims {
 
-    private final Roof roof;
     private final TrimSpec spec;
     private final Tolerance tolerance;
-    private final List<Optional<SeatedEdge>> seated;
-    private final Joints joints;
+    private final List<Ended> ended;
 
     private Trims(Roof roof, TrimSpec spec) {
-        this.roof = roof;
         this.spec = spec;
         tolerance = roof.tolerance();
         RingSides rings = new RingSides(roof);
-        seated = new ArrayList<>(roof.edges().size());
+        List<Optional<SeatedEdge>> seated = new ArrayList<>(roof.edges().size());
         for (int i = 0; i < roof.edges().size(); i++) {
             seated.add(SeatedEdge.of(roof, rings, i, spec));
         }
-        joints = new Joints(roof, rings, seated, spec.past());
-    }
-
-    /** The trim of every edge that gets one, in the order of {@link Roof#edges}. */
-    public static List<Trim> layOut(Roof roof, TrimSpec spec) {
-        Trims trims = new Trims(roof, spec);
-        return trims.seated.stream()
+        Joints joints = new Joints(roof, rings, seated, spec.past());
+        ended = seated.stream()
                 .flatMap(Optional::stream)
-                .map(trims::layOut)
+                .map(edge -> new Ended(edge, joints.end(edge, true), joints.end(edge, false)))
                 .toList();
     }
 
-    /**
-     * How many pieces the trims of a roof take, about: long cuts at their ends not counted. Known before anything is laid out, so
-     * that too many can be refused.
-     */
-    public static double pieceCount(Roof roof, TrimSpec spec) {
-        double count = 0;
-        for (Edge edge : roof.edges()) {
-            if (Family.of(edge.kind()).isPresent()) {
-                count += spec.order(edge.kind())
-                        .map(order -> 1
-                                + edge.length().metres()
-                                        / (spec.stock().length().metres()
-                                                - order.lap().metres()))
-                        .orElse(0.0);
+    /** An edge whose trim has its ends, but is not yet divided. */
+    private record Ended(SeatedEdge edge, TrimEnd start, TrimEnd finish) {
+
+        Length run() {
+            return Length.metres(edge.edge().length().metres()
+                    + start.reach().metres()
+                    + finish.reach().metres());
+        }
+    }
+
+    /** Finds every edge of a roof that gets a trim, and how each ends. */
+    public static Trims on(Roof roof, TrimSpec spec) {
+        return new Trims(roof, spec);
+    }
+
+    /** How many pieces the trims take. Known before they are cut, so that too many can be refused. */
+    public long pieceCount() {
+        long count = 0;
+        for (Ended each : ended) {
+            if (each.run().metres() > tolerance.hair()) {
+                count += divided(each.edge()).count(each.run());
             }
         }
         return count;
     }
 
-    private Trim layOut(SeatedEdge edge) {
+    /** The trim of every edge that gets one, in the order of {@link Roof#edges}. */
+    public List<Trim> layOut() {
+        return ended.stream().map(this::layOut).toList();
+    }
+
+    private Trim layOut(Ended ended) {
+        SeatedEdge edge = ended.edge();
         Sheet sheet = spec.sheet();
         Profile profile = edge.shape().bentTo(edge.seat().bend(), sheet.insideRadius(), sheet.thickness());
         FlatTrim flat = FlatTrim.of(profile, sheet.allowance());
-        TrimEnd start = joints.end(edge, true);
-        TrimEnd finish = joints.end(edge, false);
-        Length run = Length.metres(edge.edge().length().metres()
-                + start.reach().metres()
-                + finish.reach().metres());
-        List<TrimPiece> pieces = pieces(edge, start, finish, run);
         Place place = new Place(Place.Kind.EDGE, edge.edge().id(), edge.edge().at());
-        List<Finding> findings = new ArrayList<>(flat.check(profile.name(), place, sheet.coilWidth(), tolerance));
-        checkEnds(edge, start, finish, place, findings);
-        checkPieces(profile.name(), pieces, place, findings);
+        List<Finding> findings = new ArrayList<>(flat.check(place, sheet.coilWidth(), tolerance));
+        checkEnds(ended, place, findings);
+        FlatRun blanks = FlatRun.of(profile, flat, edge.edge().length(), ended.start(), ended.finish(), tolerance);
+        List<TrimPiece> pieces = pieces(ended, blanks);
+        checkPieces(pieces, place, findings);
         return new Trim(
                 edge.index(),
                 edge.edge(),
@@ -93,9 +93,9 @@ public final class Trims {
                 flat,
                 edge.section(),
                 hand(edge),
-                start,
-                finish,
-                run,
+                ended.start(),
+                ended.finish(),
+                ended.run(),
                 pieces,
                 findings);
     }
@@ -106,14 +106,26 @@ public final class Trims {
                 : Optional.of(edge.seat().mirrored() ? Hand.LEFT : Hand.RIGHT);
     }
 
-    private List<TrimPiece> pieces(SeatedEdge edge, TrimEnd start, TrimEnd finish, Length run) {
+    private Length lap(SeatedEdge edge) {
+        return spec.order(edge.edge().kind()).orElseThrow().lap();
+    }
+
+    private TrimPieces divided(SeatedEdge edge) {
+        return new TrimPieces(spec.stock(), lap(edge), tolerance);
+    }
+
+    private List<TrimPiece> pieces(Ended ended, FlatRun blanks) {
+        SeatedEdge edge = ended.edge();
+        TrimEnd start = ended.start();
+        TrimEnd finish = ended.finish();
+        Length run = ended.run();
         if (run.metres() <= tolerance.hair()) {
             return List.of();
         }
-        Length lap = spec.order(edge.edge().kind()).orElseThrow().lap();
+        Length lap = lap(edge);
         boolean fromStart = !edge.seat().level() || spec.laidFrom() == Hand.LEFT;
-        List<Length> lengths = new TrimPieces(spec.stock(), lap, tolerance)
-                .lengths(run, (fromStart ? start : finish).depth(), (fromStart ? finish : start).depth());
+        List<Length> lengths =
+                divided(edge).lengths(run, (fromStart ? start : finish).depth(), (fromStart ? finish : start).depth());
         List<TrimPiece> pieces = new ArrayList<>(lengths.size());
         double laid = 0;
         for (int i = 0; i < lengths.size(); i++) {
@@ -126,17 +138,18 @@ public final class Trims {
                     edge.edge().id() + "-" + (i + 1),
                     Length.metres(fromLow),
                     lengths.get(i),
-                    i == 0 ? Length.ZERO : lap));
+                    i == 0 ? Length.ZERO : lap,
+                    blanks.piece(fromLow, fromLow + length)));
         }
         return pieces;
     }
 
-    private void checkEnds(SeatedEdge edge, TrimEnd start, TrimEnd finish, Place place, List<Finding> findings) {
+    private void checkEnds(Ended ended, Place place, List<Finding> findings) {
         double shortest = Double.POSITIVE_INFINITY;
-        double length = edge.edge().length().metres();
-        for (int leg = 0; leg < start.cuts().size(); leg++) {
-            LegCut here = start.cuts().get(leg);
-            LegCut there = finish.cuts().get(leg);
+        double length = ended.edge().edge().length().metres();
+        for (int leg = 0; leg < ended.start().cuts().size(); leg++) {
+            LegCut here = ended.start().cuts().get(leg);
+            LegCut there = ended.finish().cuts().get(leg);
             double inner = length + here.inner().metres() + there.inner().metres();
             double outer = length + here.outer().metres() + there.outer().metres();
             shortest = Math.min(shortest, Math.min(inner, outer));
@@ -153,7 +166,7 @@ public final class Trims {
         }
     }
 
-    private void checkPieces(String name, List<TrimPiece> pieces, Place place, List<Finding> findings) {
+    private void checkPieces(List<TrimPiece> pieces, Place place, List<Finding> findings) {
         Length shortest = spec.stock().shortest();
         pieces.stream()
                 .map(TrimPiece::length)
@@ -162,9 +175,8 @@ public final class Trims {
                 .ifPresent(length -> findings.add(Finding.of(
                         FindingCode.TRIM_PIECE_TOO_SHORT,
                         place,
-                        "A piece of the " + name
-                                + " at {place} is {actual} long where {limit} is the shortest that can be"
-                                + " made. Cut it from a longer one, or let its neighbour run on.",
+                        "A piece of the trim at {place} is {actual} long where {limit} is the shortest that can be made."
+                                + " Cut it from a longer one, or let its neighbour run on.",
                         length,
                         shortest,
                         Source.REQUEST)));

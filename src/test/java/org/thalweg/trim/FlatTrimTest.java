@@ -187,7 +187,7 @@ class FlatTrimTest {
     void aLegShorterThanItsBendsTakeIsFound() {
         Profile tight = profile(0.03, 0.125, new double[] {1, 0.125, 1}, 90, -90);
         List<Finding> found =
-                FlatTrim.of(tight, BendAllowance.USUAL).check("strip", PLACE, Length.inches(20), Tolerance.DEFAULT);
+                FlatTrim.of(tight, BendAllowance.USUAL).check(PLACE, Length.inches(20), Tolerance.DEFAULT);
         assertThat(found).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.TRIM_LEG_TOO_SHORT);
             assertThat(inches((Length) finding.actual().orElseThrow())).isCloseTo(-0.185, within(NOTHING));
@@ -198,8 +198,8 @@ class FlatTrimTest {
     @CsvSource({"12, false", "11.9999, true"})
     void aTrimWiderThanTheCoilNamesTheCoilThatWouldDo(double coil, boolean found) {
         Profile wide = profile(0, 0, new double[] {6, 6}, 90);
-        List<Finding> findings = FlatTrim.of(wide, BendAllowance.USUAL)
-                .check("ridge cap", PLACE, Length.inches(coil), Tolerance.DEFAULT);
+        List<Finding> findings =
+                FlatTrim.of(wide, BendAllowance.USUAL).check(PLACE, Length.inches(coil), Tolerance.DEFAULT);
         if (!found) {
             assertThat(findings).isEmpty();
             return;

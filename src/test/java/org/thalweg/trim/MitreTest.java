@@ -31,7 +31,7 @@ class MitreTest {
     @ValueSource(strings = {"hipped", "winged"})
     void cutEndsOfTrimsThatMirrorEachOtherCoincide(String which) {
         Drawn drawn = which.equals("hipped") ? TrimJobs.hipped(TrimJobs::still) : TrimJobs.winged(TrimJobs::still);
-        List<Trim> trims = Trims.layOut(TrimJobs.roof(drawn), TrimJobs.usual());
+        List<Trim> trims = Trims.on(TrimJobs.roof(drawn), TrimJobs.usual()).layOut();
         int mitres = 0;
         for (Trim trim : trims) {
             for (Arm arm : CutEnds.arms(trim)) {
@@ -52,7 +52,8 @@ class MitreTest {
 
     @Test
     void cutEndsRoundAKerbCoincide() {
-        List<Trim> trims = Trims.layOut(TrimJobs.roof(TrimJobs.gabled(TrimJobs::still)), TrimJobs.usual());
+        List<Trim> trims = Trims.on(TrimJobs.roof(TrimJobs.gabled(TrimJobs::still)), TrimJobs.usual())
+                .layOut();
         List<Arm> round = trims.stream()
                 .filter(trim -> trim.edge().kind() == EdgeKind.OPENING)
                 .flatMap(trim -> CutEnds.arms(trim).stream())
@@ -75,8 +76,9 @@ class MitreTest {
         orders.put(EdgeKind.EAVE, new TrimOrder(Optional.of(made(random, random.nextDouble() * 3)), Length.ZERO));
         orders.put(EdgeKind.HIP, new TrimOrder(Optional.of(cap), Length.ZERO));
         orders.put(EdgeKind.RIDGE, new TrimOrder(Optional.of(cap), Length.ZERO));
-        List<Trim> trims = Trims.layOut(
-                TrimJobs.roof(TrimJobs.hipped(TrimJobs::still)), TrimJobs.spec(orders, Hand.LEFT, false, 1));
+        List<Trim> trims = Trims.on(
+                        TrimJobs.roof(TrimJobs.hipped(TrimJobs::still)), TrimJobs.spec(orders, Hand.LEFT, false, 1))
+                .layOut();
         for (Trim trim : trims) {
             for (Arm arm : CutEnds.arms(trim)) {
                 if (arm.mitred()) {
@@ -130,7 +132,7 @@ class MitreTest {
     void cutsOfLegsThatMeetLieOnOneLine() {
         Set<EdgeKind> kinds = EnumSet.noneOf(EdgeKind.class);
         for (Drawn drawn : TrimJobs.all(TrimJobs::still)) {
-            List<Trim> trims = Trims.layOut(TrimJobs.roof(drawn), TrimJobs.usual());
+            List<Trim> trims = Trims.on(TrimJobs.roof(drawn), TrimJobs.usual()).layOut();
             for (Trim trim : trims) {
                 for (Arm arm : CutEnds.arms(trim)) {
                     if (arm.mitred()) {
@@ -160,7 +162,7 @@ class MitreTest {
                 .corner('F', 0, 8, 2 + 4 * 6.1 / 12)
                 .planes("ABCD", "DCEF")
                 .read();
-        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.usual());
+        List<Trim> trims = Trims.on(read.roof(), TrimJobs.usual()).layOut();
         for (Arm arm : CutEnds.arms(TrimJobs.of(trims, read, "BC"))) {
             if (!arm.atStart() && arm.mitred()) {
                 assertThat(CutEnds.outOfLine(arm, CutEnds.met(arm, trims).orElseThrow()))
@@ -174,7 +176,7 @@ class MitreTest {
     @Test
     void aCutIsAsLongAsItIsInTheWorld() {
         for (Drawn drawn : TrimJobs.all(TrimJobs::still)) {
-            for (Trim trim : Trims.layOut(TrimJobs.roof(drawn), TrimJobs.usual())) {
+            for (Trim trim : Trims.on(TrimJobs.roof(drawn), TrimJobs.usual()).layOut()) {
                 for (LegCut cut : trim.start().cuts()) {
                     Point3 inner = trim.seat()
                             .inWorld(
@@ -212,7 +214,7 @@ class MitreTest {
                 .corner('B', 9 * cos, 9 * sin, 0)
                 .planes("OAP", "OPB")
                 .read();
-        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.usual());
+        List<Trim> trims = Trims.on(read.roof(), TrimJobs.usual()).layOut();
         Trim eave = TrimJobs.of(trims, read, "OA");
         Meeting meeting = eave.start().last();
         assertThat(meeting.planMitre().inDegrees()).isCloseTo(Math.abs(90 - cornerDeg / 2), within(NOTHING));

@@ -45,7 +45,7 @@ class RealTrimsTest {
             edges += (int) roof.edges().stream()
                     .filter(edge -> Family.of(edge.kind()).isPresent())
                     .count();
-            List<Trim> laid = Trims.layOut(roof, TrimJobs.usual());
+            List<Trim> laid = Trims.on(roof, TrimJobs.usual()).layOut();
             for (Trim trim : laid) {
                 trims++;
                 pieces += trim.pieces().size();

@@ -137,7 +137,7 @@ final class TrimJobs {
 
     static Trim laid(Drawn drawn, String ends) {
         Drawn.Read read = drawn.read();
-        return of(Trims.layOut(read.roof(), usual()), read, ends);
+        return of(Trims.on(read.roof(), usual()).layOut(), read, ends);
     }
 
     static Roof roof(Drawn drawn) {

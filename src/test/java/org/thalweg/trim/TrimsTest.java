@@ -33,7 +33,8 @@ class TrimsTest {
 
     @Test
     void aHippedRoofGetsATrimAlongEveryEdge() {
-        assertThat(Trims.layOut(TrimJobs.roof(TrimJobs.hipped(TrimJobs::still)), TrimJobs.usual()))
+        assertThat(Trims.on(TrimJobs.roof(TrimJobs.hipped(TrimJobs::still)), TrimJobs.usual())
+                        .layOut())
                 .extracting(trim -> trim.edge().id() + " " + trim.profile().name())
                 .containsExactly(
                         "E1 eave drip",
@@ -181,7 +182,8 @@ class TrimsTest {
         Map<EdgeKind, TrimOrder> orders = new EnumMap<>(TrimOrder.usual());
         orders.put(EdgeKind.RAKE, new TrimOrder(Optional.of(angle(4, 2)), inches(3)));
         Drawn.Read read = TrimJobs.gabled(TrimJobs::still).read();
-        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.spec(orders, Hand.LEFT, false, 1));
+        List<Trim> trims = Trims.on(read.roof(), TrimJobs.spec(orders, Hand.LEFT, false, 1))
+                .layOut();
         Trim rake = TrimJobs.of(trims, read, "BL");
         Trim eave = TrimJobs.of(trims, read, "AB");
         assertThat(rake.start().first().how()).isEqualTo(How.MITRED);
@@ -307,7 +309,7 @@ class TrimsTest {
     @Test
     void anEaveThatGoesOnInLineIsCutSquare() {
         Drawn.Read read = TrimJobs.parted(TrimJobs::still).read();
-        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.usual());
+        List<Trim> trims = Trims.on(read.roof(), TrimJobs.usual()).layOut();
         for (TrimEnd end : List.of(
                 TrimJobs.of(trims, read, "AB").finish(),
                 TrimJobs.of(trims, read, "BC").start())) {
@@ -347,7 +349,10 @@ class TrimsTest {
     void orFromTheRightIfSoAsked() {
         Drawn.Read read = TrimJobs.hipped(TrimJobs::still).read();
         Trim eave = TrimJobs.of(
-                Trims.layOut(read.roof(), TrimJobs.spec(TrimOrder.usual(), Hand.RIGHT, false, 1)), read, "AB");
+                Trims.on(read.roof(), TrimJobs.spec(TrimOrder.usual(), Hand.RIGHT, false, 1))
+                        .layOut(),
+                read,
+                "AB");
         TrimPiece first = eave.pieces().get(0);
         assertThat(inches(first.from()) + inches(first.length())).isCloseTo(472.4409 + 0.375, PRINTED);
         assertThat(inches(eave.pieces().get(4).from())).isCloseTo(-0.375, PRINTED);
@@ -364,7 +369,8 @@ class TrimsTest {
     @Test
     void ridgesAreVentedIfSoAskedAndThenLapOverTheHips() {
         Drawn.Read read = TrimJobs.hipped(TrimJobs::still).read();
-        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.spec(TrimOrder.usual(), Hand.LEFT, true, 1));
+        List<Trim> trims = Trims.on(read.roof(), TrimJobs.spec(TrimOrder.usual(), Hand.LEFT, true, 1))
+                .layOut();
         Trim ridge = TrimJobs.of(trims, read, "KL");
         assertThat(ridge.profile().name()).isEqualTo("vented ridge cap");
         assertThat(ridge.start().first().how()).as("an inch above the hip caps").isEqualTo(How.ENDS_ON);
@@ -379,7 +385,8 @@ class TrimsTest {
         Map<EdgeKind, TrimOrder> orders = new EnumMap<>(TrimOrder.usual());
         orders.remove(EdgeKind.HIP);
         Drawn.Read read = TrimJobs.hipped(TrimJobs::still).read();
-        List<Trim> trims = Trims.layOut(read.roof(), TrimJobs.spec(orders, Hand.LEFT, false, 1));
+        List<Trim> trims = Trims.on(read.roof(), TrimJobs.spec(orders, Hand.LEFT, false, 1))
+                .layOut();
         assertThat(trims).noneMatch(trim -> trim.edge().kind() == EdgeKind.HIP);
         assertThat(TrimJobs.of(trims, read, "KL").start().first().how()).isEqualTo(How.ENDS_ON);
     }
@@ -398,7 +405,11 @@ class TrimsTest {
                 .corner('L', 0.05, 2, 1)
                 .planes("ABLK", "CDKL");
         Drawn.Read read = narrow.read();
-        Trim ridge = TrimJobs.of(Trims.layOut(read.roof(), TrimJobs.spec(orders, Hand.LEFT, false, 1)), read, "KL");
+        Trim ridge = TrimJobs.of(
+                Trims.on(read.roof(), TrimJobs.spec(orders, Hand.LEFT, false, 1))
+                        .layOut(),
+                read,
+                "KL");
         assertThat(ridge.findings())
                 .extracting(Finding::code)
                 .containsExactly(FindingCode.TRIM_WIDER_THAN_COIL, FindingCode.TRIM_PIECE_TOO_SHORT);
@@ -421,7 +432,7 @@ class TrimsTest {
                 .corner('Q', 2.015, 0, 0)
                 .planes("ANOPQBCD")
                 .read();
-        Trim notch = TrimJobs.of(Trims.layOut(read.roof(), TrimJobs.usual()), read, "OP");
+        Trim notch = TrimJobs.of(Trims.on(read.roof(), TrimJobs.usual()).layOut(), read, "OP");
         assertThat(notch.findings())
                 .extracting(Finding::code)
                 .containsExactly(FindingCode.TRIM_ENDS_CROSS, FindingCode.TRIM_PIECE_TOO_SHORT);
