@@ -24,6 +24,7 @@ import org.thalweg.panel.PlaneLaying;
 import org.thalweg.panel.Start;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.takeoff.PanelSheet;
+import org.thalweg.trim.TrimSpec;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
@@ -58,13 +59,15 @@ final class LayoutReader {
         ValleyTerms valleys = new ValleyTermsReader(
                         request.valleyPan(), request.fastening(), request.climate(), request.hipCap(), unit, tape)
                 .read(spec.cover(), sheet.metal(), rules);
+        TrimSpec trims = new TrimReader(unit, tape).spec(request.trims(), sheet.seamHeight(), sheet.thickness());
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
         orNone(request.laying()).forEach((plane, form) -> byPlane.add(laying(plane, form, laying, spec)));
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
-        return new LayoutCase(survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys);
+        return new LayoutCase(
+                survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys, trims);
     }
 
     private Start wholePanel() {

@@ -67,6 +67,7 @@ final class LayoutWriter {
         layout.valleys().forEach(valley -> findings.addAll(FindingWriter.findings(valley.findings(), units)));
         layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
         findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
+        layout.trims().forEach(trim -> findings.addAll(FindingWriter.findings(trim.findings(), units)));
         FastenerWriter fasteners = new FastenerWriter(units, layout.roof());
         return new LayoutAnswer(
                 engine,
@@ -78,6 +79,7 @@ final class LayoutWriter {
                 panels,
                 new ValleyWriter(units, asked.valleys(), working(asked, request)).write(layout.valleys()),
                 new HipWriter(units).write(layout.hips()),
+                new TrimWriter(units, asked.trims().sheet(), included(request, Include.WORKING)).write(layout.trims()),
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
                 order(layout.takeoff(), asked),
@@ -144,6 +146,7 @@ final class LayoutWriter {
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), asked.valleys()),
                 used.pan(asked.valleys()),
                 used.hipCap(asked.valleys()),
+                new TrimUsedWriter(units).used(asked.trims()),
                 used.fastening(asked.valleys()),
                 used.climate(asked.valleys(), request.climate()),
                 Tape.rule(units.length()),
@@ -204,6 +207,7 @@ final class LayoutWriter {
         UsedWriter.ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
         UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);
         UsedWriter.hipCapDefaults(request.hipCap(), left);
+        TrimUsedWriter.defaults(request.trims(), panel, left);
         return left;
     }
 

@@ -2,6 +2,7 @@ package org.thalweg.api;
 
 import java.util.List;
 import org.thalweg.packet.Layouts;
+import org.thalweg.packet.TrimWork;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
@@ -47,6 +48,14 @@ public final class Limits {
     public static final int COLDEST = -150;
     public static final int WARMEST = 400;
 
+    // Trims.
+    public static final int EDGE_KINDS = 40;
+    public static final int PROFILES = 100;
+    public static final int TRIM_LEGS = 12;
+    public static final int PROFILE_NAME = 60;
+    public static final int RUNS = 200;
+    public static final int RUN_COUNT = 10_000;
+
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
 
@@ -63,13 +72,20 @@ public final class Limits {
     public static final int BLANK_CORNERS = 40;
     public static final int FOLDS = 11;
     public static final int VALLEY_ROWS = 4;
+    public static final int TRIM_PIECES = TrimWork.MOST_PIECES;
+    /** Two for each mould line at either end, one more for each hem, and one wherever a cut passes the end of a piece. */
+    public static final int TRIM_CORNERS = 2 * (2 * TRIM_LEGS + 2) + 4 * (TRIM_LEGS + 2);
+
+    public static final int CODES = 10;
+    /** A bend's allowance and deduction, for every bend and two hems, and the width. */
+    public static final int FLAT_WORKING = 2 * (TRIM_LEGS + 1) + 1;
 
     /** Of one valley: 114 lines, and 10 for each station and the foot, both sides together. */
     public static final int FASTENERS = Layouts.MOST_FASTENERS;
 
     public static final int WORKING = 114 + 10 * (STATIONS + 1);
 
-    public static final int DEFAULTS = 100;
+    public static final int DEFAULTS = 200;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
     public static final int TOTALS = 20;
     public static final int REFERENCE_ROWS = 1_000;
@@ -141,6 +157,21 @@ public final class Limits {
     public static final Limit CAP_LEG = Limit.length("capLeg", 0.02, 1, "#/hipCap/leg");
     public static final Limit CLOSURE_INSET = Limit.length("closureInset", 0, 1, "#/hipCap/closureInset");
     public static final Limit CORNER_RUN = Limit.length("cornerRun", 0.05, 1_000, "#/corner/run");
+
+    public static final Limit TRIM_THICKNESS = Limit.length("trimThickness", 0, 0.005, "#/trims/sheet/thickness");
+    public static final Limit INSIDE_RADIUS = Limit.length("insideRadius", 0, 0.05, "#/trims/sheet/insideRadius");
+    public static final Limit TRIM_COIL = Limit.length("trimCoilWidth", 0.05, 3, "#/trims/sheet/coilWidth");
+    public static final Limit TRIM_PIECE = Limit.length("trimPieceLength", 0.3, 20, "#/trims/stock/pieceLength");
+    public static final Limit TRIM_SHORTEST = Limit.length("trimShortestPiece", 0, 3, "#/trims/stock/shortestPiece");
+    public static final Limit TRIM_PAST = Limit.length("trimPast", 0, 0.5, "#/trims/past");
+    public static final Limit TRIM_LAP = Limit.length("trimLap", 0, 2, "#/trims/kinds/*/lap");
+    public static final Limit TRIM_LEG = Limit.length("trimLeg", 0.001, 2, "#/trims/kinds/*/profile/legs/*");
+    public static final Limit TRIM_HEIGHT = Limit.length("trimHeight", 0, 0.3, "#/trims/kinds/*/profile/height");
+    public static final Limit TRIM_HEM =
+            Limit.length("trimHem", 0.001, 0.5, "#/trims/kinds/*/profile/hems/first/girth");
+    public static final Limit TRIM_HEM_GAP =
+            Limit.length("trimHemGap", 0, 0.05, "#/trims/kinds/*/profile/hems/first/gap");
+    public static final Limit TRIM_RUN = Limit.length("trimRun", 0.01, 1_000, "#/profiles/*/lengths/*/length");
 
     private static final String MANY = "400 TOO_MANY";
     private static final String LONG = "400 TOO_LONG";
@@ -223,6 +254,33 @@ public final class Limits {
             CLOSURE_INSET,
             new Limit("planAngleDeg", 1, HALF_TURN_DEG, "deg", "#/corner/planAngleDeg", "400 OUT_OF_RANGE"),
             CORNER_RUN,
+            TRIM_THICKNESS,
+            INSIDE_RADIUS,
+            Limit.atMost("kFactor", 1, "1", "#/trims/sheet/kFactor", "400 OUT_OF_RANGE"),
+            TRIM_COIL,
+            TRIM_PIECE,
+            TRIM_SHORTEST,
+            TRIM_PAST,
+            Limit.atMost("trimKinds", EDGE_KINDS, "1", "#/trims/kinds", MANY),
+            TRIM_LAP,
+            new Limit("profileName", 1, PROFILE_NAME, "character", "#/trims/kinds/*/profile/name", LONG),
+            new Limit("trimLegs", 2, TRIM_LEGS, "1", "#/trims/kinds/*/profile/legs", MANY),
+            TRIM_LEG,
+            new Limit(
+                    "trimBendDeg",
+                    -HALF_TURN_DEG,
+                    HALF_TURN_DEG,
+                    "deg",
+                    "#/trims/kinds/*/profile/bendsDeg/*",
+                    "400 OUT_OF_RANGE"),
+            TRIM_HEIGHT,
+            TRIM_HEM,
+            TRIM_HEM_GAP,
+            new Limit("profiles", 1, PROFILES, "1", "#/profiles", MANY),
+            Limit.atMost("trimRuns", RUNS, "1", "#/profiles/*/lengths", MANY),
+            TRIM_RUN,
+            new Limit("trimRunCount", 1, RUN_COUNT, "1", "#/profiles/*/lengths/*/count", "400 OUT_OF_RANGE"),
+            Limit.atMost("trimPieces", TRIM_PIECES, "1", "#/roof", "422 TOO_MANY_TRIM_PIECES"),
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),

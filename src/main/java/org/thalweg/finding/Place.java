@@ -12,6 +12,7 @@ public record Place(Kind kind, String id, Origin at) {
     public enum Kind {
         PLANE,
         EDGE,
-        PANEL
+        PANEL,
+        PROFILE
     }
 }

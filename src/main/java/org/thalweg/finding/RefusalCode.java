@@ -4,7 +4,7 @@ package org.thalweg.finding;
 public enum RefusalCode {
     /** A name that is used but not given in {@code points}. */
     UNKNOWN_POINT,
-    /** Two planes, or two openings of one plane, have the same id. */
+    /** Two planes, two openings of one plane, or two profiles of trims have the same id. */
     DUPLICATE_ID,
     /** Fewer than three corners are left once corners within the tolerance are one. */
     TOO_FEW_CORNERS,
@@ -38,6 +38,8 @@ public enum RefusalCode {
     TOO_MANY_PIECES,
     /** The roof takes more fasteners and clips than are placed in one request. */
     TOO_MANY_FASTENERS,
+    /** The trims take more pieces than are cut in one request. */
+    TOO_MANY_TRIM_PIECES,
     /** The search for the start with the least waste would take more steps than one request may cost. */
     SEARCH_TOO_LARGE,
     /** The CityJSON document can't be read as one. */

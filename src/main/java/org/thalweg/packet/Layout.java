@@ -7,6 +7,7 @@ import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.trim.Trim;
 import org.thalweg.valley.HipLayout;
 
 /**
@@ -19,6 +20,7 @@ import org.thalweg.valley.HipLayout;
  * @param hips       every hip, likewise
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
+ * @param trims      the trim of every edge that gets one, in the order of the edges
  * @param takeoff    what to order
  */
 public record Layout(
@@ -29,11 +31,13 @@ public record Layout(
         List<HipLayout> hips,
         FastenerRows fasteners,
         Seams seams,
+        List<Trim> trims,
         PanelTakeoff takeoff) {
 
     public Layout {
         treatments = List.copyOf(treatments);
         valleys = List.copyOf(valleys);
         hips = List.copyOf(hips);
+        trims = List.copyOf(trims);
     }
 }

@@ -8,6 +8,7 @@ import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.takeoff.PanelSheet;
+import org.thalweg.trim.TrimSpec;
 
 /**
  * A layout as asked for.
@@ -20,6 +21,7 @@ import org.thalweg.takeoff.PanelSheet;
  * @param laying     how planes are laid
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
+ * @param trims      what its edges are trimmed with
  */
 public record LayoutCase(
         RoofSurvey survey,
@@ -29,7 +31,8 @@ public record LayoutCase(
         List<EdgeException> byEdge,
         PlaneLaying laying,
         List<PlaneException> byPlane,
-        ValleyTerms valleys) {
+        ValleyTerms valleys,
+        TrimSpec trims) {
 
     public LayoutCase {
         byKind = Map.copyOf(byKind);

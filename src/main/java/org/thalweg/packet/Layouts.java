@@ -22,6 +22,7 @@ import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.trim.Trim;
 import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.valley.HipLayout;
@@ -50,6 +51,7 @@ public final class Layouts {
             throw new Refused(refusals);
         }
         ValleyWork.check(roof, sloped(roof), asked.valleys().pan(), Origin.REQUEST.at("roof"));
+        List<Trim> trims = TrimWork.layOut(roof, asked.trims());
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<LaidValley> valleys = valleys(roof, ends, asked);
@@ -65,6 +67,7 @@ public final class Layouts {
                 hips(roof, treatments, asked.valleys()),
                 rows,
                 seams,
+                trims,
                 PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
     }
 

@@ -11,7 +11,7 @@ import org.thalweg.units.Length;
  * @param metal     what it is
  * @param thickness how thick
  * @param girth     width of the flat sheet of one panel, legs and seam included; above 0
- * @param seamHeight height of the rib, when it is known; no figure depends on it
+ * @param seamHeight height of the rib, when it is known; trims stand over it
  * @param mass      what it weighs, and where that figure stands
  */
 public record PanelSheet(Metal metal, Length thickness, Length girth, Optional<Length> seamHeight, SheetMass mass) {}

@@ -1,5 +1,6 @@
 package org.thalweg.trim;
 
+import org.thalweg.finding.Source;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 
@@ -11,6 +12,9 @@ import org.thalweg.units.Length;
  * @param insideRadius r, radius of the inner face of the bend; 0 or more, 0 is sharp
  */
 public record Bend(Angle turn, boolean up, Length insideRadius) {
+
+    /** Where the setback of a bend stands. */
+    public static final Source SETBACK_SOURCE = new Source("FAA-H-8083-31 Airframe vol. 1, setback");
 
     private static final double SQUARE = Math.PI / 2;
 

@@ -81,7 +81,7 @@ public sealed interface BendAllowance {
         }
 
         /** k, in [0, 1]. */
-        double factor(Length insideRadius, Length thickness) {
+        public double factor(Length insideRadius, Length thickness) {
             if (insideRadius.metres() == 0) {
                 return 0;
             }

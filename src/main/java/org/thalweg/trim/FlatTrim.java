@@ -32,12 +32,22 @@ public record FlatTrim(Length width, List<Length> flats, List<FlatFold> folds) {
      *
      * @param at        its middle, from the first edge
      * @param allowance how wide it is: the middle lies half of it beyond the end of a flat
-     * @param deduction what it takes off the sum of the girths on both sides of it
-     * @param turn      how far to bend
-     * @param up        whether the part beyond it comes up toward the weather face
+     * @param deduction what it takes off the sum of the girths on both sides of it; below 0 it adds
+     * @param bend      how it is bent
      * @param hem       whether it is the fold of a hem
      */
-    public record FlatFold(Length at, Length allowance, Length deduction, Angle turn, boolean up, boolean hem) {}
+    public record FlatFold(Length at, Length allowance, Length deduction, Bend bend, boolean hem) {
+
+        /** How far to bend. */
+        public Angle turn() {
+            return bend.turn();
+        }
+
+        /** Whether the part beyond it comes up toward the weather face. */
+        public boolean up() {
+            return bend.up();
+        }
+    }
 
     /** Rolls a profile out. */
     public static FlatTrim of(Profile profile, BendAllowance allowance) {
@@ -73,8 +83,7 @@ public record FlatTrim(Length width, List<Length> flats, List<FlatFold> folds) {
                     Length.metres(at + flat + bent.metres() / 2),
                     bent,
                     Length.metres(2 * setback - bent.metres()),
-                    bend.turn(),
-                    bend.up(),
+                    bend,
                     hem));
             at += flat + bent.metres();
             before = setback;

@@ -51,7 +51,7 @@ class LayoutsTest {
             ``                                              | , "start": {"by": "luck"}            | UNKNOWN_VALUE  | #/start/by
             ``                                              | , "edgeTreatments": {"eave": {"hem": -1}} | OUT_OF_RANGE | #/edgeTreatments/eave/hem
             ``                                              | , "include": ["everything"]          | UNKNOWN_VALUE  | #/include/0
-            ``                                              | , "trims": {}                        | UNKNOWN_MEMBER | #/trims
+            ``                                              | , "roofing": {}                      | UNKNOWN_MEMBER | #/roofing
             ``                                              | , "hipCap": {"leg": 1, "closureInset": 2} | OUT_OF_RANGE | #/hipCap/leg
             """)
     void whatDoesNotFitIsToldWithItsPlace(String panel, String more, String code, String pointer) {

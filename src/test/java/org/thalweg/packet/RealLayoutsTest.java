@@ -94,7 +94,8 @@ class RealLayoutsTest {
         PanelSheet sheet = new PanelSheet(
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
-        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()));
+        return new LayoutCase(
+                survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()), Terms.trims());
     }
 
     /** What was seen on a run over many buildings. */
@@ -241,7 +242,8 @@ class RealLayoutsTest {
                     List.of(),
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
                     List.of(),
-                    mild.valleys()));
+                    mild.valleys(),
+                    mild.trims()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =
                         plane.finished().stream().mapToDouble(Region::area).sum();

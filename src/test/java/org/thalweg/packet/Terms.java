@@ -7,16 +7,33 @@ import org.thalweg.finding.Source;
 import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
 import org.thalweg.reference.Metals;
+import org.thalweg.trim.BendAllowance;
+import org.thalweg.trim.Hand;
+import org.thalweg.trim.TrimOrder;
+import org.thalweg.trim.TrimSpec;
+import org.thalweg.trim.TrimStock;
 import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;
 import org.thalweg.units.Rainfall;
 import org.thalweg.valley.HipLayout.HipCap;
 import org.thalweg.valley.PanSpec;
 
-/** What valleys are laid out by in tests, in metres. */
+/** What valleys and trims are laid out by in tests, in metres. */
 final class Terms {
 
     private Terms() {}
+
+    static TrimSpec trims() {
+        return new TrimSpec(
+                Length.metres(0.025),
+                false,
+                new TrimSpec.Sheet(
+                        Length.metres(0.0007), Length.metres(0.0007), BendAllowance.USUAL, Length.metres(1.22)),
+                new TrimStock(Length.metres(3), Length.metres(0.3)),
+                Length.metres(0.025),
+                Hand.LEFT,
+                TrimOrder.usual());
+    }
 
     static ValleyTerms usual(Length panelCover) {
         return usual(panelCover, new Pitch(0, 12));

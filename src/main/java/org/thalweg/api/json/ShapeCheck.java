@@ -22,6 +22,7 @@ import org.thalweg.api.problem.Faults;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.OneForm;
+import org.thalweg.api.wire.TrimsOf;
 import org.thalweg.api.wire.ValleyForm;
 import org.thalweg.finding.Origin;
 
@@ -102,7 +103,7 @@ final class ShapeCheck {
             if (rule instanceof OneForm) {
                 return Fault.of(ReadingCode.ROOF_FORM, at.pointer(), what.getMessage());
             }
-            if (rule instanceof ValleyForm) {
+            if (rule instanceof ValleyForm || rule instanceof TrimsOf) {
                 return Fault.of(ReadingCode.EITHER_OR, at.pointer(), what.getMessage());
             }
             throw new IllegalStateException("no words for " + rule);

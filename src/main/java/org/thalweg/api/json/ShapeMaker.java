@@ -27,6 +27,8 @@ final class ShapeMaker {
     private static final Map<Type, Shape> PLAIN = Map.of(
             String.class, new Shapes.Text(),
             Double.class, new Shapes.AnyNumber(),
+            Integer.class, new Shapes.WholeNumber(),
+            Boolean.class, new Shapes.YesOrNo(),
             JsonNode.class, new TreeShape(),
             WireLength.class, new MeasureShapes.LengthShape(),
             WirePoint.class, new MeasureShapes.PointShape(new MeasureShapes.LengthShape()));

@@ -49,6 +49,51 @@ final class Shapes {
         }
     }
 
+    /** A whole number, such as a count. */
+    record WholeNumber() implements Shape {
+        @Override
+        public String expected() {
+            return "a whole number";
+        }
+
+        @Override
+        public @Nullable Integer read(Cursor cursor) throws IOException {
+            if (!cursor.token().isNumeric()) {
+                cursor.expected(this);
+                return null;
+            }
+            Double number = cursor.number();
+            if (number == null) {
+                return null;
+            }
+            if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
+                cursor.expected(this);
+                return null;
+            }
+            return number.intValue();
+        }
+    }
+
+    /** True or false. */
+    record YesOrNo() implements Shape {
+        @Override
+        public String expected() {
+            return "true or false";
+        }
+
+        @Override
+        public @Nullable Boolean read(Cursor cursor) throws IOException {
+            if (cursor.on(JsonToken.VALUE_TRUE)) {
+                return true;
+            }
+            if (cursor.on(JsonToken.VALUE_FALSE)) {
+                return false;
+            }
+            cursor.expected(this);
+            return null;
+        }
+    }
+
     /**
      * One of a few words.
      *

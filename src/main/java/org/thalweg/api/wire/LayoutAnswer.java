@@ -18,6 +18,7 @@ import org.thalweg.panel.Lead;
  * @param panels   every panel to cut
  * @param valleys  every valley
  * @param hips     every hip
+ * @param trims    the trim of every edge
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
  * @param order    equal blanks, counted
@@ -37,6 +38,7 @@ import org.thalweg.panel.Lead;
             "panels",
             "valleys",
             "hips",
+            "trims",
             "fasteners",
             "clips",
             "order",
@@ -76,6 +78,11 @@ public record LayoutAnswer(
         List<HipAnswer> hips,
 
         @Schema(
+                description = "The trim of every edge that gets one, in the order of the edges.",
+                maxItems = Limits.EDGES)
+        List<TrimAnswer> trims,
+
+        @Schema(
                 description =
                         "Every row of fasteners, by plane: panel by panel, then along the edges, then the edges of pans.",
                 maxItems = Limits.FASTENERS)
@@ -96,7 +103,7 @@ public record LayoutAnswer(
 
         @Schema(
                 description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                        + " of the panels, in their order, then of the valleys, the hips and the fasteners.",
+                        + " of the panels, in their order, then of the valleys, the hips, the fasteners and the trims.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 

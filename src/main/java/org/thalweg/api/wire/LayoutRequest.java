@@ -22,6 +22,7 @@ import org.thalweg.roof.PanelHold;
  * @param edgeTreatments how panels end
  * @param valleyPan      the pan of valleys
  * @param hipCap         the cap of hips
+ * @param trims          what edges are trimmed with
  * @param fastening      how things are fastened
  * @param climate        heat and rain
  * @param laying         what single planes get instead
@@ -60,6 +61,9 @@ public record LayoutRequest(
 
         @Schema(description = "The cap of every hip. Default: each member's own.") @Nullable @Valid
         HipCapForm hipCap,
+
+        @Schema(description = "What edges are trimmed with. Default: each member's own.") @Nullable @Valid
+        TrimsForm trims,
 
         @Schema(description = "How things are fastened. Default: each member's own.") @Nullable @Valid
         FasteningForm fastening,
@@ -113,8 +117,9 @@ public record LayoutRequest(
 
             @Schema(
                     description =
-                            "Height of the rib; kept with the answer, no figure of this version depends on it. 0 m to 0.2 m in the"
-                                    + " request's length unit. Default: not known.")
+                            "Height of the rib; plain profiles of trims stand over it. 0 m to 0.2 m in the request's length unit."
+                                    + " Default: not known; trims then take 1 in, or 25 mm in metric units (UFGS 07 60 00: a finished"
+                                    + " seam of about 1 in).")
             @Nullable
             WireLength seamHeight,
 

@@ -19,6 +19,7 @@ import org.thalweg.roof.PanelHold;
  * @param edgeTreatments how panels end
  * @param valleyPan      pan of valleys
  * @param hipCap         cap of hips
+ * @param trims          what edges are trimmed with
  * @param fastening      spacings
  * @param climate        heat and rain
  * @param tapeRule       how tape marks are rounded
@@ -33,6 +34,7 @@ import org.thalweg.roof.PanelHold;
             "edgeTreatments",
             "valleyPan",
             "hipCap",
+            "trims",
             "fastening",
             "climate",
             "tapeRule",
@@ -59,6 +61,7 @@ public record LayoutUsed(
 
         ValleyUsed.PanUsed valleyPan,
         ValleyUsed.HipCapUsed hipCap,
+        TrimsUsed trims,
         ValleyUsed.FasteningUsed fastening,
         ValleyUsed.ClimateUsed climate,
 

@@ -23,10 +23,12 @@ import org.thalweg.api.problem.Figure;
                         + " cover, C coilWidth, g ribLeg, r edgeReturn, T flat, c coverUnderPanel, d holdBack, d′"
                         + " holdBackAtTop, f fastenerInset, P pieceLength (of a cleat: cleatLength), ℓ lap, a the greatest"
                         + " spacing, ε a hair taken off before rounding up (a hundred-thousandth of the tolerance); i"
-                        + " rainfall, A catchment, Q flow, y depth, n Manning's or a count, K conveyance.")
+                        + " rainfall, A catchment, Q flow, y depth, n Manning's or a count, K conveyance. Of trims: β the bend,"
+                        + " ρ its inside radius, t the thickness, K kFactor, k the factor of the formula, A allowance, D"
+                        + " deduction, g the girths of legs and hems.")
 public record WorkingAnswer(
         @Schema(
-                description = "Which figure: a JSON Pointer from this valley. `/pieces` is how many there are.",
+                description = "Which figure: a JSON Pointer from this valley or trim. `/pieces` is how many there are.",
                 maxLength = 100,
                 examples = "/sides/0/riseAcrossCover")
         String of,
@@ -42,7 +44,7 @@ public record WorkingAnswer(
                                 + " angles in degrees; `^` first and from the right, then `*` and `/`, then `+` and `-`."
                                 + " Numbers of the request stand as given, those computed before with up to 12 digits, so"
                                 + " that it comes out at `result` to its last digit unless `source` says otherwise.",
-                maxLength = 400,
+                maxLength = 600,
                 examples = "18 * tan(48.1896851042)")
         String numbers,
 

@@ -1,0 +1,86 @@
+package org.thalweg.api;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.api.wire.FindingAnswer;
+import org.thalweg.api.wire.LayoutRequest.Include;
+import org.thalweg.api.wire.ProfileAnswer;
+import org.thalweg.api.wire.TrimAnswer;
+import org.thalweg.api.wire.TrimsAnswer;
+import org.thalweg.api.wire.TrimsAnswer.AloneUsed;
+import org.thalweg.api.wire.TrimsRequest;
+import org.thalweg.packet.LoneProfile;
+import org.thalweg.trim.Trim;
+import org.thalweg.trim.TrimSpec.Sheet;
+import org.thalweg.units.Length;
+import org.thalweg.units.Tape;
+import org.thalweg.units.Units;
+
+/** Writes the answer to a request for trims alone. */
+final class TrimsAloneWriter {
+
+    private final Units units;
+    private final TrimsRequest request;
+    private final String engine;
+    private final String digest;
+    private final TrimUsedWriter used;
+
+    TrimsAloneWriter(Units units, TrimsRequest request, String engine, String digest) {
+        this.units = units;
+        this.request = request;
+        this.engine = engine;
+        this.digest = digest;
+        this.used = new TrimUsedWriter(units);
+    }
+
+    /** Of a roof. */
+    TrimsAnswer answer(TrimsReader.OfRoof asked, List<Trim> trims) {
+        List<String> left = new ArrayList<>();
+        UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
+        TrimUsedWriter.defaults(request.trims(), request.panel(), left);
+        Length tolerance = Length.metres(asked.survey().tolerance().metres());
+        AloneUsed figures = new AloneUsed(
+                Optional.of(units.length().round(tolerance)),
+                Optional.of(used.used(asked.spec())),
+                Optional.empty(),
+                Optional.empty(),
+                Tape.rule(units.length()),
+                left);
+        List<FindingAnswer> findings = new ArrayList<>();
+        trims.forEach(trim -> findings.addAll(FindingWriter.findings(trim.findings(), units)));
+        return answer(figures, writer(asked.spec().sheet()).write(trims), List.of(), findings);
+    }
+
+    /** Of profiles by themselves. */
+    TrimsAnswer answer(TrimsReader.Alone asked, List<LoneProfile.Made> made) {
+        List<String> left = new ArrayList<>();
+        TrimUsedWriter.defaults(request.sheet(), "#/sheet", left);
+        TrimUsedWriter.defaults(request.stock(), "#/stock", left);
+        AloneUsed figures = new AloneUsed(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(used.sheet(asked.sheet())),
+                Optional.of(used.stock(asked.stock())),
+                Tape.rule(units.length()),
+                left);
+        TrimWriter writer = writer(asked.sheet());
+        List<ProfileAnswer> profiles = new ArrayList<>(made.size());
+        List<FindingAnswer> findings = new ArrayList<>();
+        for (LoneProfile.Made each : made) {
+            profiles.add(writer.write(each));
+            findings.addAll(FindingWriter.findings(each.findings(), units));
+        }
+        return answer(figures, List.of(), profiles, findings);
+    }
+
+    private TrimWriter writer(Sheet sheet) {
+        boolean working = request.include() != null && request.include().contains(Include.WORKING);
+        return new TrimWriter(units, sheet, working);
+    }
+
+    private TrimsAnswer answer(
+            AloneUsed figures, List<TrimAnswer> trims, List<ProfileAnswer> profiles, List<FindingAnswer> findings) {
+        return new TrimsAnswer(engine, digest, request.units(), figures, trims, profiles, findings, Cautions.ALL);
+    }
+}
