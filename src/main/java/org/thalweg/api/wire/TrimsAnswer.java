@@ -67,8 +67,13 @@ public record TrimsAnswer(
             @Schema(ref = "PositiveLength", description = "Corners this close are one corner.")
             Optional<Double> tolerance,
 
+            @Schema(description = "What the edges of the roof got.")
             Optional<TrimsUsed> trims,
+
+            @Schema(description = "What profiles are bent of.")
             Optional<SheetUsed> sheet,
+
+            @Schema(description = "What their pieces are made of.")
             Optional<StockUsed> stock,
 
             @Schema(description = "How tape marks are rounded.", maxLength = 200)
