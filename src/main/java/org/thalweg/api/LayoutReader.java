@@ -59,7 +59,8 @@ final class LayoutReader {
         ValleyTerms valleys = new ValleyTermsReader(
                         request.valleyPan(), request.fastening(), request.climate(), request.hipCap(), unit, tape)
                 .read(spec.cover(), sheet.metal(), rules);
-        TrimSpec trims = new TrimReader(unit, tape).spec(request.trims(), sheet.seamHeight(), sheet.thickness());
+        TrimSpec trims = new TrimReader(unit, tape)
+                .spec(request.trims(), sheet.seamHeight(), valleys.cap().leg(), sheet.thickness());
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();

@@ -62,14 +62,16 @@ final class TrimReader {
      * The trims of a roof.
      *
      * @param seamHeight of the panels, if it is known
+     * @param hipLeg     of the cap of hips, which their plain trim is
      * @param thickness  of the panels' metal, which trims are bent of unless the caller says otherwise
      */
-    TrimSpec spec(@Nullable TrimsForm given, Optional<Length> seamHeight, Length thickness) {
+    TrimSpec spec(@Nullable TrimsForm given, Optional<Length> seamHeight, Length hipLeg, Length thickness) {
         TrimsForm form = given == null ? NONE : given;
         TrimStock stock = stock(form.stock(), TRIMS.at("stock"));
         return new TrimSpec(
                 seamHeight.orElse(defaults.seamHeight()),
                 Boolean.TRUE.equals(form.ventedRidge()),
+                hipLeg,
                 sheet(form.sheet(), TRIMS.at("sheet"), thickness),
                 stock,
                 tape.length(form.past(), defaults.past(), TRIMS.at("past"), Limits.TRIM_PAST),

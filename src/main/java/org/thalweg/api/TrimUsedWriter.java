@@ -41,6 +41,7 @@ final class TrimUsedWriter {
                         new KindUsed(length(order.lap()), order.shape().isEmpty())));
         return new TrimsUsed(
                 length(spec.seamHeight()),
+                length(spec.hipLeg()),
                 sheet(spec.sheet()),
                 stock(spec.stock()),
                 spec.ventedRidge(),

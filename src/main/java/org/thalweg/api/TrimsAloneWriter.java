@@ -38,6 +38,7 @@ final class TrimsAloneWriter {
     TrimsAnswer answer(TrimsReader.OfRoof asked, List<Trim> trims) {
         List<String> left = new ArrayList<>();
         UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
+        UsedWriter.ifAbsent(request.hipCap() == null ? null : request.hipCap().leg(), "#/hipCap/leg", left);
         TrimUsedWriter.defaults(request.trims(), request.panel(), left);
         Length tolerance = Length.metres(asked.survey().tolerance().metres());
         AloneUsed figures = new AloneUsed(

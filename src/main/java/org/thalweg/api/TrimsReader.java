@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Echo;
+import org.thalweg.api.wire.HipCapForm;
 import org.thalweg.api.wire.LayoutRequest.PanelForm;
 import org.thalweg.api.wire.TrimsRequest;
 import org.thalweg.api.wire.TrimsRequest.ProfileForm;
@@ -27,6 +28,7 @@ import org.thalweg.trim.TrimSpec.Sheet;
 import org.thalweg.trim.TrimStock;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
+import org.thalweg.units.LengthUnit;
 
 /** Reads the wire's request for trims alone: units in, defaults filled in, pointers kept. */
 final class TrimsReader {
@@ -70,7 +72,7 @@ final class TrimsReader {
 
     private OfRoof ofRoof() {
         PanelForm panel = request.panel();
-        TrimSpec spec = trims.spec(request.trims(), seamHeight(panel), thickness(panel));
+        TrimSpec spec = trims.spec(request.trims(), seamHeight(panel), hipLeg(), thickness(panel));
         // The shape of the request was checked: without profiles it has a roof.
         RoofSurvey survey = RoofReader.read(
                 requireNonNull(request.roof()),
@@ -79,6 +81,12 @@ final class TrimsReader {
                 PanelReader.PANEL.at("minimumSlope"),
                 tape);
         return new OfRoof(survey, spec);
+    }
+
+    private Length hipLeg() {
+        HipCapForm cap = request.hipCap();
+        LengthUnit unit = request.units().length();
+        return new ValleyTermsReader(null, null, null, cap, unit, tape).hipCap().leg();
     }
 
     private Optional<Length> seamHeight(@Nullable PanelForm panel) {

@@ -237,7 +237,7 @@ final class ValleyTermsReader {
         return stations;
     }
 
-    private HipCap hipCap() {
+    HipCap hipCap() {
         Length leg = tape.length(cap.leg(), defaults.capLeg(), CAP.at("leg"), Limits.CAP_LEG);
         Length inset = tape.length(cap.closureInset(), defaults.margin(), CAP.at("closureInset"), Limits.CLOSURE_INSET);
         if (inset.metres() < leg.metres()) {

@@ -6,6 +6,7 @@ import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Point3;
 import org.thalweg.geometry.Vector3;
 import org.thalweg.roof.Edge;
+import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.Roof;
 import org.thalweg.trim.RingSides.RingSide;
 import org.thalweg.units.Angle;
@@ -112,11 +113,16 @@ record SeatedEdge(
                     bend,
                     level,
                     !sameWay);
-            TrimShape shape = order.shape()
-                    .orElseGet(() -> UsualShapes.of(edge.kind(), bend, spec.seamHeight(), spec.ventedRidge())
-                            .orElseThrow());
+            TrimShape shape = order.shape().orElseGet(() -> usual(edge.kind(), bend, spec));
             return new SeatedEdge(
                     index, edge, family, first, second, sameWay, seat, shape, shape.section(bend, fold(bend, shape)));
+        }
+
+        private static TrimShape usual(EdgeKind kind, Angle bend, TrimSpec spec) {
+            return kind == EdgeKind.HIP
+                    ? UsualShapes.hipCap(spec.seamHeight(), spec.hipLeg())
+                    : UsualShapes.of(kind, bend, spec.seamHeight(), spec.ventedRidge())
+                            .orElseThrow();
         }
 
         private static boolean runsLevel(Edge edge) {

@@ -12,6 +12,7 @@ import org.thalweg.units.Length;
  *
  * @param seamHeight  of the panels, which the usual profiles stand over; 0 or more
  * @param ventedRidge whether the usual profile of ridges lets air out
+ * @param hipLeg      girth of each leg of the usual cap of hips; above 0
  * @param sheet       what trims are bent of
  * @param stock       what pieces are made of
  * @param past        how far caps, and flashings at walls and pitch breaks, run past the outside of the roof, square to its edge;
@@ -23,6 +24,7 @@ import org.thalweg.units.Length;
 public record TrimSpec(
         Length seamHeight,
         boolean ventedRidge,
+        Length hipLeg,
         Sheet sheet,
         TrimStock stock,
         Length past,

@@ -62,14 +62,19 @@ public final class UsualShapes {
             case EAVE, ANGLED_EAVE -> Optional.of(eave());
             case RAKE, ANGLED_RAKE -> Optional.of(cover("rake cover", edgeBend, seamHeight));
             case HIGH_EAVE -> Optional.of(cover("peak cover", edgeBend, seamHeight));
-            case RIDGE -> Optional.of(vented ? ventedCap(seamHeight) : cap("ridge cap", seamHeight));
-            case HIP -> Optional.of(cap("hip cap", seamHeight));
+            case RIDGE -> Optional.of(vented ? ventedCap(seamHeight) : cap("ridge cap", seamHeight, CAP_LEG));
+            case HIP -> Optional.of(hipCap(seamHeight, CAP_LEG));
             case PITCH_BREAK -> Optional.of(pitchBreak(edgeBend, seamHeight));
             case SIDE_WALL -> Optional.of(upstand("side wall flashing", seamHeight));
             case HEAD_WALL -> Optional.of(upstand("head wall flashing", seamHeight));
             case OPENING -> Optional.of(upstand("kerb flashing", seamHeight));
             case VALLEY, LEVEL_VALLEY, FLUSH, EXPANSION_JOINT, STACKED -> Optional.empty();
         };
+    }
+
+    /** The cap of a hip whose legs are so long. */
+    static TrimShape hipCap(Length seamHeight, Length leg) {
+        return cap("hip cap", seamHeight, leg);
     }
 
     /**
@@ -100,10 +105,10 @@ public final class UsualShapes {
     }
 
     /** Two legs on closures as high as the seams, with open hems that hook over their edges. */
-    private static TrimShape cap(String name, Length seam) {
+    private static TrimShape cap(String name, Length seam, Length leg) {
         Hem hook = Hem.open(HOOK, HOOK_GAP);
         return new TrimShape(
-                name, List.of(CAP_LEG, CAP_LEG), List.of(Turn.OF_EDGE), 0, seam, Optional.of(hook), Optional.of(hook));
+                name, List.of(leg, leg), List.of(Turn.OF_EDGE), 0, seam, Optional.of(hook), Optional.of(hook));
     }
 
     /** An inch higher, wider, and with its edges turned down in front of the vent. */

@@ -18,6 +18,7 @@
  *
  * <p><b>Ends</b>. A level edge runs from left to right, seen from its first plane looking up the slope; a sloped one runs up.
  * A <em>reach</em> is how far a line of the trim runs past the corner its edge ends at, along the edge; below 0 it stops short.
+ * Lying flat a blank is drawn with its first edge to the left and the start of its edge below.
  * An end is left or right as it lies to the hand with the weather face up and the last leg towards you.
  */
 @NullMarked

@@ -29,9 +29,13 @@ import org.thalweg.api.wire.LayoutRequest.Include;
 import org.thalweg.api.wire.LayoutRequest.Leads;
 import org.thalweg.api.wire.LayoutRequest.StartBy;
 import org.thalweg.api.wire.NamedEdgeKind;
+import org.thalweg.api.wire.TrimsForm.BendFormula;
 import org.thalweg.api.wire.Words;
 import org.thalweg.finding.Severity;
 import org.thalweg.roof.EdgeKind;
+import org.thalweg.trim.Hand;
+import org.thalweg.trim.Hem;
+import org.thalweg.trim.Meeting;
 import org.thalweg.units.AreaUnit;
 import org.thalweg.units.LengthUnit;
 import org.thalweg.units.MassUnit;
@@ -198,6 +202,7 @@ class ContractTest {
         assertThat(replayed)
                 .contains(
                         "/v1/roofs",
+                        "/v1/trims",
                         "/v1/limits",
                         "/v1/reference/metals",
                         "/v1/reference/gauges",
@@ -272,6 +277,10 @@ class ContractTest {
                 Arguments.of("Severity", Severity.values()),
                 Arguments.of("Leads", Leads.values()),
                 Arguments.of("StartBy", StartBy.values()),
+                Arguments.of("BendFormula", BendFormula.values()),
+                Arguments.of("HemKind", Hem.Kind.values()),
+                Arguments.of("TrimHand", Hand.values()),
+                Arguments.of("TrimMeets", Meeting.How.values()),
                 Arguments.of("Include", Include.values()));
     }
 

@@ -244,6 +244,7 @@ class TrimsTest {
                         .map(JsonNode::asText))
                 .containsExactly(
                         "#/tolerance",
+                        "#/hipCap/leg",
                         "#/panel/seamHeight",
                         "#/trims/sheet/thickness",
                         "#/trims/sheet/insideRadius",
@@ -293,13 +294,24 @@ class TrimsTest {
     void trimsAloneAreToTheLastDigitWhatALayoutSays(String example) throws IOException {
         ObjectNode request = example(example);
         request.putArray("include").add("working");
+        request.putObject("hipCap").put("leg", "8\"");
         request.putObject("trims").put("past", 2).put("laidFrom", "right");
         JsonNode laid = good(Door.post("/v1/layouts", request.toString()));
-        request.remove(List.of("start", "laying", "hipCap", "edgeTreatments", "valleyPan", "fastening", "climate"));
+        request.remove(List.of("start", "laying", "edgeTreatments", "valleyPan", "fastening", "climate"));
         JsonNode alone = good(Door.post("/v1/trims", request.toString()));
         assertThat(laid.path("trims")).isNotEmpty();
         assertThat(alone.path("trims")).isEqualTo(laid.path("trims"));
         assertThat(alone.at("/used/trims")).isEqualTo(laid.at("/used/trims"));
+    }
+
+    /** What the lines of a hip are laid out for is what its trim is. */
+    @Test
+    void thePlainTrimOfAHipIsItsCap() throws IOException {
+        ObjectNode request = example("layouts-hip");
+        request.putObject("hipCap").put("leg", 200).put("closureInset", 30);
+        JsonNode answer = good(Door.post("/v1/layouts", request.toString()));
+        assertThat(values(trim(answer, "hip").path("legs"))).containsExactly(200.0, 200.0);
+        assertThat(answer.at("/used/trims/hipLeg")).isEqualTo(answer.at("/used/hipCap/leg"));
     }
 
     /** A layout answers trims in the order of its edges, each with the codes of its findings. */
@@ -361,9 +373,9 @@ class TrimsTest {
                 .orElseThrow();
     }
 
-    /** In millimetres the boathouse gets the trims it gets in inches; only the marks on the tape are rounded otherwise. */
+    /** In millimetres the shelter gets the trims it gets in inches; only the marks on the tape are rounded otherwise. */
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"trims-boathouse", "trims-profiles"})
+    @ValueSource(strings = {"trims-shelter", "trims-profiles"})
     void anotherUnitIsTheSameTrimReadInAnother(String example) throws IOException {
         ObjectNode request = example(example);
         if (example.equals("trims-profiles")) {
@@ -392,7 +404,9 @@ class TrimsTest {
 
     private static JsonNode scaled(String member, JsonNode node, double scale) {
         if (node.isNumber()) {
-            return isLength(member) ? Door.json(Double.toString(node.asDouble() * scale)) : node;
+            return isLength(member) || member.equals("leg")
+                    ? Door.json(Double.toString(node.asDouble() * scale))
+                    : node;
         }
         if (node.isObject()) {
             ObjectNode copy = node.deepCopy();

@@ -27,6 +27,7 @@ final class Terms {
         return new TrimSpec(
                 Length.metres(0.025),
                 false,
+                Length.metres(0.15),
                 new TrimSpec.Sheet(
                         Length.metres(0.0007), Length.metres(0.0007), BendAllowance.USUAL, Length.metres(1.22)),
                 new TrimStock(Length.metres(3), Length.metres(0.3)),

@@ -51,6 +51,7 @@ class RealTrimsTest {
                 pieces += trim.pieces().size();
                 trim.findings().forEach(f -> findings.merge(f.code().name(), 1, Integer::sum));
                 TrimLawsTest.assertHolds(trim);
+                TrimBlankTest.assertHolds(trim);
                 for (Arm arm : CutEnds.arms(trim)) {
                     ends.merge(trim.edge().kind() + " " + arm.meeting().how(), 1, Integer::sum);
                     mitred(arm, laid);

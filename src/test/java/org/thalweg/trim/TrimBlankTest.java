@@ -31,6 +31,7 @@ class TrimBlankTest {
         return new TrimSpec(
                 usual.seamHeight(),
                 usual.ventedRidge(),
+                usual.hipLeg(),
                 FOIL,
                 usual.stock(),
                 usual.past(),
@@ -209,6 +210,22 @@ class TrimBlankTest {
             }
         }
         assertThat(cut).isGreaterThan(40);
+    }
+
+    /** Every blank lies within its piece, and there is metal to it. */
+    static void assertHolds(Trim trim) {
+        double width = trim.flat().width().metres();
+        for (TrimPiece piece : trim.pieces()) {
+            double length = piece.length().metres();
+            assertThat(area(piece.blank().outline()))
+                    .as(piece.toString())
+                    .isPositive()
+                    .isLessThanOrEqualTo(width * length + NOTHING);
+            assertThat(piece.blank().outline()).allSatisfy(corner -> {
+                assertThat(corner.across()).isBetween(-NOTHING, width + NOTHING);
+                assertThat(corner.up()).isBetween(-NOTHING, length + NOTHING);
+            });
+        }
     }
 
     private static void assertSpans(List<Point2> outline, ToDoubleFunction<Point2> way, double length) {

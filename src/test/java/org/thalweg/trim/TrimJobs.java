@@ -27,6 +27,7 @@ final class TrimJobs {
         return new TrimSpec(
                 inches(SEAM * scale),
                 vented,
+                inches(6 * scale),
                 new TrimSpec.Sheet(
                         inches(0.0276 * scale), inches(0.0276 * scale), BendAllowance.USUAL, inches(20 * scale)),
                 new TrimStock(inches(120 * scale), inches(12 * scale)),

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 public record HipCapForm(
         @Schema(
                 description =
-                        "From the cap's bend to its edge, along the panels. 0.02 m to 1 m in the request's length unit."
+                        "From the cap's bend to its edge, along the panels; the plain trim of hips has legs as long. 0.02 m to 1 m in the request's length unit."
                                 + " Default: 6 in, or 150 mm in metric units (common practice, no source).")
         @Nullable
         WireLength leg,

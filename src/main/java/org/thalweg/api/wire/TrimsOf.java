@@ -16,7 +16,7 @@ import java.lang.annotation.Target;
 public @interface TrimsOf {
 
     String message() default
-            "Give the trims in exactly one form: profiles (with sheet and stock), or roof (with panel, trims and tolerance).";
+            "Give the trims in exactly one form: profiles (with sheet and stock), or roof (with panel, hipCap, trims and tolerance).";
 
     Class<?>[] groups() default {};
 
@@ -27,7 +27,10 @@ public @interface TrimsOf {
         @Override
         public boolean isValid(TrimsRequest request, ConstraintValidatorContext context) {
             boolean ofProfiles = request.sheet() != null || request.stock() != null;
-            boolean ofRoof = request.panel() != null || request.trims() != null || request.tolerance() != null;
+            boolean ofRoof = request.panel() != null
+                    || request.hipCap() != null
+                    || request.trims() != null
+                    || request.tolerance() != null;
             return request.profiles() != null
                     ? request.roof() == null && !ofRoof
                     : request.roof() != null && !ofProfiles;

@@ -23,6 +23,7 @@ import org.thalweg.api.wire.TrimsForm.StockForm;
  * @param stock     and what their pieces are made of
  * @param roof      or the roof
  * @param panel     and the panels on it
+ * @param hipCap    and the cap of its hips
  * @param trims     and what its edges get
  * @param include   what else to answer
  * @param tolerance how well the roof was measured
@@ -32,7 +33,7 @@ import org.thalweg.api.wire.TrimsForm.StockForm;
         requiredProperties = {"units"},
         additionalProperties = Schema.False.class,
         description =
-                "Trims: of `profiles` by themselves, with `sheet` and `stock`, or of a `roof`, with `panel`, `trims` and"
+                "Trims: of `profiles` by themselves, with `sheet` and `stock`, or of a `roof`, with `panel`, `hipCap`, `trims` and"
                         + " `tolerance`, which are those of a layout and mean the same.")
 @TrimsOf
 public record TrimsRequest(
@@ -60,6 +61,9 @@ public record TrimsRequest(
         @Nullable
         @Valid
         PanelForm panel,
+
+        @Schema(description = "The cap of hips; its `leg` counts here. Default: each member's own.") @Nullable @Valid
+        HipCapForm hipCap,
 
         @Schema(description = "What the edges of the roof get. Default: each member's own.") @Nullable @Valid
         TrimsForm trims,

@@ -10,6 +10,7 @@ import org.thalweg.trim.Hand;
  * The figures trims were laid out with, given or default; members as in the request.
  *
  * @param seamHeight  of the panels
+ * @param hipLeg      of the cap of hips
  * @param sheet       what they are bent of
  * @param stock       what pieces are made of
  * @param ventedRidge whether ridges let air out
@@ -19,11 +20,14 @@ import org.thalweg.trim.Hand;
  */
 @Schema(
         name = "TrimsUsed",
-        requiredProperties = {"seamHeight", "sheet", "stock", "ventedRidge", "past", "laidFrom", "kinds"},
+        requiredProperties = {"seamHeight", "hipLeg", "sheet", "stock", "ventedRidge", "past", "laidFrom", "kinds"},
         description = "What trims were laid out with; members mean what they mean in the request.")
 public record TrimsUsed(
         @Schema(ref = "PositiveLength", description = "Height of the panels' seams, which plain profiles stand over.")
         double seamHeight,
+
+        @Schema(ref = "PositiveLength", description = "Girth of each leg of the plain cap of hips.")
+        double hipLeg,
 
         SheetUsed sheet,
         StockUsed stock,
