@@ -2,7 +2,6 @@ package org.thalweg.trim;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.units.Length;
@@ -13,7 +12,7 @@ import org.thalweg.units.Length;
  * not meet: what lies before it and what lies beyond it end on different things.
  *
  * <p><b>Known limit.</b> In truth a cut runs straight across the leg and not from the middle of one bend to the middle of the
- * next; what is between the two is less than the thickness of the metal.
+ * next, half of what the bend takes off away: about the thickness of the metal where bends are tight.
  */
 final class FlatRun {
 
@@ -111,7 +110,7 @@ final class FlatRun {
         List<Point2> line = new ArrayList<>();
         for (int i = 0; i < cut.size(); i++) {
             if (i > 0) {
-                crossing(cut.get(i - 1), cut.get(i), from, to).ifPresent(line::addAll);
+                line.addAll(crossings(cut.get(i - 1), cut.get(i), from, to));
             }
             Point2 mark = cut.get(i);
             line.add(new Point2(mark.across(), Math.max(from, Math.min(to, mark.up()))));
@@ -120,7 +119,7 @@ final class FlatRun {
     }
 
     /** Where a cut passes the square ends of a piece, in the order it does. */
-    private static Optional<List<Point2>> crossing(Point2 one, Point2 other, double from, double to) {
+    private static List<Point2> crossings(Point2 one, Point2 other, double from, double to) {
         List<Point2> passed = new ArrayList<>(2);
         boolean rises = other.up() > one.up();
         for (double end : rises ? new double[] {from, to} : new double[] {to, from}) {
@@ -131,7 +130,7 @@ final class FlatRun {
                 passed.add(new Point2(one.across() + part * (other.across() - one.across()), end));
             }
         }
-        return passed.isEmpty() ? Optional.empty() : Optional.of(passed);
+        return passed;
     }
 
     /** Without those that lie on another or in line between their neighbours. */
