@@ -27,6 +27,7 @@ final class ShapeMaker {
     private static final Map<Type, Shape> PLAIN = Map.of(
             String.class, new Shapes.Text(),
             Double.class, new Shapes.AnyNumber(),
+            Long.class, new Shapes.WholeNumber(),
             JsonNode.class, new TreeShape(),
             WireLength.class, new MeasureShapes.LengthShape(),
             WirePoint.class, new MeasureShapes.PointShape(new MeasureShapes.LengthShape()));
