@@ -41,6 +41,12 @@ public final class Limits {
     public static final int METAL_LENGTH = 40;
     public static final int FULL_TURN_DEG = 360;
 
+    // Orders.
+    public static final int ITEM_LENGTH = 40;
+    public static final int ORDER_ITEMS = 40;
+    public static final int MOST_EXTRA = 100;
+    public static final int MOST_IN_A_PACK = 1_000_000;
+
     // Valleys.
     public static final int HALF_TURN_DEG = 180;
     public static final int STATIONS = 20;
@@ -71,7 +77,8 @@ public final class Limits {
 
     public static final int DEFAULTS = 100;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
-    public static final int TOTALS = 20;
+    public static final int TOTALS = 60;
+    public static final int ORDER_LINES = 1_000;
     public static final int REFERENCE_ROWS = 1_000;
 
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
@@ -140,6 +147,9 @@ public final class Limits {
 
     public static final Limit CAP_LEG = Limit.length("capLeg", 0.02, 1, "#/hipCap/leg");
     public static final Limit CLOSURE_INSET = Limit.length("closureInset", 0, 1, "#/hipCap/closureInset");
+    public static final Limit PACK_LENGTH = Limit.length("packLength", 0.1, 10_000, "#/ordering/items/*/packLength");
+    public static final Limit COIL_DIAMETER = Limit.length("coilDiameter", 0.1, 3, "#/ordering/coil/outerDiameter");
+    public static final Limit CORE_DIAMETER = Limit.length("coreDiameter", 0.05, 3, "#/ordering/coil/coreDiameter");
     public static final Limit CORNER_RUN = Limit.length("cornerRun", 0.05, 1_000, "#/corner/run");
 
     private static final String MANY = "400 TOO_MANY";
@@ -221,6 +231,13 @@ public final class Limits {
             RAINFALL,
             CAP_LEG,
             CLOSURE_INSET,
+            COIL_DIAMETER,
+            CORE_DIAMETER,
+            Limit.atMost("orderItems", ORDER_ITEMS, "1", "#/ordering/items", MANY),
+            new Limit("itemLength", 1, ITEM_LENGTH, "character", "#/ordering/items", LONG),
+            Limit.atMost("extraPercent", MOST_EXTRA, "1", "#/ordering/items/*/extraPercent", "400 OUT_OF_RANGE"),
+            new Limit("packCount", 1, MOST_IN_A_PACK, "1", "#/ordering/items/*/packCount", "400 OUT_OF_RANGE"),
+            PACK_LENGTH,
             new Limit("planAngleDeg", 1, HALF_TURN_DEG, "deg", "#/corner/planAngleDeg", "400 OUT_OF_RANGE"),
             CORNER_RUN,
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),

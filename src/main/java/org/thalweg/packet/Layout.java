@@ -6,6 +6,7 @@ import org.thalweg.fastening.Seams;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
+import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.valley.HipLayout;
 
@@ -19,7 +20,8 @@ import org.thalweg.valley.HipLayout;
  * @param hips       every hip, likewise
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
- * @param takeoff    what to order
+ * @param takeoff    the panels' blanks and areas
+ * @param order      what to order
  */
 public record Layout(
         Roof roof,
@@ -29,7 +31,8 @@ public record Layout(
         List<HipLayout> hips,
         FastenerRows fasteners,
         Seams seams,
-        PanelTakeoff takeoff) {
+        PanelTakeoff takeoff,
+        OrderLines order) {
 
     public Layout {
         treatments = List.copyOf(treatments);

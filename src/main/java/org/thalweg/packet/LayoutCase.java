@@ -7,6 +7,7 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 
 /**
@@ -20,6 +21,7 @@ import org.thalweg.takeoff.PanelSheet;
  * @param laying     how planes are laid
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
+ * @param ordering   how it is bought
  */
 public record LayoutCase(
         RoofSurvey survey,
@@ -29,7 +31,8 @@ public record LayoutCase(
         List<EdgeException> byEdge,
         PlaneLaying laying,
         List<PlaneException> byPlane,
-        ValleyTerms valleys) {
+        ValleyTerms valleys,
+        Ordering ordering) {
 
     public LayoutCase {
         byKind = Map.copyOf(byKind);

@@ -21,6 +21,8 @@ import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
+import org.thalweg.takeoff.OrderCase;
+import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.units.Count;
 import org.thalweg.units.Length;
@@ -65,7 +67,17 @@ public final class Layouts {
                 hips(roof, treatments, asked.valleys()),
                 rows,
                 seams,
-                PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
+                PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()),
+                OrderLines.of(new OrderCase(
+                        roof,
+                        panels,
+                        asked.spec(),
+                        asked.sheet(),
+                        fastening.valleys(),
+                        rows,
+                        seams,
+                        fastening.rules(),
+                        asked.ordering())));
     }
 
     private static FasteningCase fastening(

@@ -2,6 +2,7 @@ package org.thalweg.api.wire;
 
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.panel.Lead;
@@ -21,6 +22,7 @@ import org.thalweg.panel.Lead;
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
  * @param order    equal blanks, counted
+ * @param orderLines what to order
  * @param totals   sums of what is listed
  * @param findings what a crew should know of it
  * @param cautions what holds for every roof
@@ -40,6 +42,7 @@ import org.thalweg.panel.Lead;
             "fasteners",
             "clips",
             "order",
+            "orderLines",
             "totals",
             "findings",
             "cautions"
@@ -90,6 +93,11 @@ public record LayoutAnswer(
 
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
+
+        @Schema(
+                description = "What to order, item by item; every quantity is counted from what is listed above.",
+                maxItems = Limits.ORDER_LINES)
+        List<OrderLineAnswer> orderLines,
 
         @Schema(description = "Sums of what is listed above.", maxItems = Limits.TOTALS)
         List<Total> totals,
@@ -174,6 +182,7 @@ public record LayoutAnswer(
      * A sum.
      *
      * @param item     of what
+     * @param of       of which kind of it
      * @param quantity how much
      * @param unit     in which unit
      */
@@ -186,10 +195,17 @@ public record LayoutAnswer(
                     description = "What is summed: `panels`, `roofArea` (all planes), `finishedArea` (what the panels"
                             + " show), `orderedLength`, `orderedArea` (blanks as wide as they cover), `sheetArea`"
                             + " (blanks as wide as their flat sheet), `waste` (part of the ordered area that shows"
-                            + " nowhere), `mass` (of the sheet). The list is open.",
+                            + " nowhere), `mass` (of the panels' sheet), `valleyPieces`, `seams`, `clips`, `fasteners` (of each"
+                            + " kind, then all), `orderedMass` (the masses of the order lines). The list is open.",
                     maxLength = 40,
                     examples = "orderedArea")
             String item,
+
+            @Schema(
+                    description = "Which kind of it, where kinds are told apart, as `eave` of `fasteners`.",
+                    maxLength = 40,
+                    examples = "eave")
+            Optional<String> of,
 
             @Schema(
                     description = "How much, in the unit beside it.",

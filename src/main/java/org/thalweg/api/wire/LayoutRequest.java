@@ -24,6 +24,7 @@ import org.thalweg.roof.PanelHold;
  * @param hipCap         the cap of hips
  * @param fastening      how things are fastened
  * @param climate        heat and rain
+ * @param ordering       how the job is bought
  * @param laying         what single planes get instead
  * @param include        what else to answer
  * @param tolerance      how well the roof was measured
@@ -66,6 +67,9 @@ public record LayoutRequest(
 
         @Schema(description = "Heat and rain. Default: each member's own.") @Nullable @Valid
         ClimateForm climate,
+
+        @Schema(description = "How the job is bought. Default: each member's own.") @Nullable @Valid
+        OrderingForm ordering,
 
         @Schema(
                 maxProperties = Limits.PLANES,
