@@ -19,6 +19,7 @@ import org.thalweg.valley.HipLayout;
  * @param hips       every hip, likewise
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
+ * @param movement   how far every panel moves
  * @param takeoff    what to order
  */
 public record Layout(
@@ -29,6 +30,7 @@ public record Layout(
         List<HipLayout> hips,
         FastenerRows fasteners,
         Seams seams,
+        RoofMovement movement,
         PanelTakeoff takeoff) {
 
     public Layout {
