@@ -72,6 +72,7 @@ final class LayoutWriter {
                 new HipWriter(units).write(layout.hips()),
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
+                new MovementWriter(units, layout.roof()).write(layout.movement()),
                 order(layout.takeoff(), asked),
                 orderLines,
                 totals(layout, orderLines),
@@ -110,7 +111,9 @@ final class LayoutWriter {
                 plane.lead(),
                 RoofWriter.marked(plane.start(), units),
                 plane.panels().size(),
-                units.area().round(plane.finishedArea()));
+                units.area().round(plane.finishedArea()),
+                length(layout.movement().travelNeeded(plane.plane())),
+                layout.movement().longest().map(longest -> RoofWriter.marked(longest, units)));
     }
 
     private List<BlankLine> order(PanelTakeoff takeoff, LayoutCase asked) {
@@ -137,6 +140,7 @@ final class LayoutWriter {
         layout.valleys().forEach(valley -> findings.addAll(FindingWriter.findings(valley.findings(), units)));
         layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
         findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
+        findings.addAll(FindingWriter.findings(layout.movement().findings(), units));
         return findings;
     }
 

@@ -70,10 +70,10 @@ public final class Limits {
     public static final int FOLDS = 11;
     public static final int VALLEY_ROWS = 4;
 
-    /** Of one valley: 114 lines, and 10 for each station and the foot, both sides together. */
+    /** Of one valley: 125 lines, and 10 for each station and the foot, both sides together. */
     public static final int FASTENERS = Layouts.MOST_FASTENERS;
 
-    public static final int WORKING = 114 + 10 * (STATIONS + 1);
+    public static final int WORKING = 125 + 10 * (STATIONS + 1);
 
     public static final int DEFAULTS = 100;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
@@ -141,6 +141,9 @@ public final class Limits {
     public static final Limit RIB_CLEARANCE = Limit.length("ribClearance", 0, 0.5, "#/fastening/ribClearance");
     public static final Limit EDGE_DISTANCE = Limit.length("edgeDistance", 0, 0.5, "#/fastening/edgeDistance");
     public static final Limit SCREW_PLAY = Limit.length("screwPlay", 0, 0.1, "#/fastening/screwPlay");
+
+    public static final Limit CLIP_TRAVEL = Limit.length("clipTravel", 0, 0.2, "#/fastening/clipTravel");
+    public static final Limit HEM_ENGAGEMENT = Limit.length("hemEngagement", 0, 0.5, "#/fastening/hemEngagement");
 
     /** In an hour. */
     public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
@@ -227,6 +230,8 @@ public final class Limits {
             RIB_CLEARANCE,
             EDGE_DISTANCE,
             SCREW_PLAY,
+            CLIP_TRAVEL,
+            HEM_ENGAGEMENT,
             new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
             RAINFALL,
             CAP_LEG,

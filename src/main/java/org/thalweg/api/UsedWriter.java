@@ -89,7 +89,10 @@ final class UsedWriter {
                 length(rules.edgeDistance()),
                 length(rules.clips().maxSpacing()),
                 length(rules.clips().endDistance()),
-                length(terms.screwPlay().eachWay()));
+                length(terms.movement().screwPlay().eachWay()),
+                terms.movement().fixed(),
+                terms.movement().clipTravel().map(travel -> RoofWriter.marked(travel.eachWay(), units)),
+                terms.movement().engagement().map(given -> RoofWriter.marked(given, units)));
     }
 
     ClimateUsed climate(ValleyTerms terms, @Nullable ClimateForm given) {
@@ -224,6 +227,8 @@ final class UsedWriter {
         ifAbsent(ofFastening.clipSpacing(), "#/fastening/clipSpacing", left);
         ifAbsent(ofFastening.clipEndDistance(), "#/fastening/clipEndDistance", left);
         ifAbsent(ofFastening.screwPlay(), "#/fastening/screwPlay", left);
+        ifAbsent(ofFastening.fixedPoint(), "#/fastening/fixedPoint", left);
+        ifAbsent(ofFastening.hemEngagement(), "#/fastening/hemEngagement", left);
         ifAbsent(ofClimate.lowest(), "#/climate/lowest", left);
         ifAbsent(ofClimate.highest(), "#/climate/highest", left);
         ifAbsent(ofClimate.installedAt(), "#/climate/installedAt", left);

@@ -65,7 +65,9 @@ public enum FindingCode {
     /** A panel moves further than its clips let it. */
     CLIP_TRAVEL_TOO_SMALL(Severity.WARNING),
     /** A panel moves so far that its hem slips off its cleat, or bears on it. */
-    HEM_TOO_SHORT(Severity.WARNING);
+    HEM_TOO_SHORT(Severity.WARNING),
+    /** Screws through panels and pan pin a pan that moves by more than they let it. */
+    FIXED_PAN_MOVES(Severity.NOTE);
 
     private final Severity severity;
 

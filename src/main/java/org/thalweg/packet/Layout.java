@@ -20,6 +20,7 @@ import org.thalweg.valley.HipLayout;
  * @param hips       every hip, likewise
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
+ * @param movement   how far every panel moves
  * @param takeoff    the panels' blanks and areas
  * @param order      what to order
  */
@@ -31,6 +32,7 @@ public record Layout(
         List<HipLayout> hips,
         FastenerRows fasteners,
         Seams seams,
+        RoofMovement movement,
         PanelTakeoff takeoff,
         OrderLines order) {
 

@@ -6,7 +6,6 @@ import java.util.List;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.FasteningCase;
-import org.thalweg.fastening.FixedPoint;
 import org.thalweg.fastening.Seam;
 import org.thalweg.fastening.Seams;
 import org.thalweg.finding.Origin;
@@ -67,6 +66,7 @@ public final class Layouts {
                 hips(roof, treatments, asked.valleys()),
                 rows,
                 seams,
+                RoofMovement.of(fastening, seams, valleys, asked.valleys()),
                 PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()),
                 OrderLines.of(new OrderCase(
                         roof,
@@ -99,7 +99,7 @@ public final class Layouts {
                 holds,
                 valleys.stream().map(LaidValley::layout).toList(),
                 asked.valleys().rules(),
-                FixedPoint.EAVE);
+                asked.valleys().movement().fixed());
     }
 
     /** Rows cost next to nothing until their places are written. */

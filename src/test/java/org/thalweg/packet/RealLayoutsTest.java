@@ -99,6 +99,18 @@ class RealLayoutsTest {
                 survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()), Ordering.PLAIN);
     }
 
+    private static void everyPanelMovesOnce(Layout layout, String id) {
+        List<String> moving = layout.movement().panels().stream()
+                .flatMap(panel -> panel.held().pieces().stream())
+                .map(Panel::mark)
+                .toList();
+        List<String> laid = layout.panels().planes().stream()
+                .flatMap(plane -> plane.panels().stream())
+                .map(Panel::mark)
+                .toList();
+        assertThat(moving).as(id).containsExactlyInAnyOrderElementsOf(laid);
+    }
+
     /** What was seen on a run over many buildings. */
     private static final class Tally {
 
@@ -124,6 +136,7 @@ class RealLayoutsTest {
             panels += plain.takeoff().panelCount();
             plain.panels().findings().forEach(f -> findings.merge(f.code().name(), 1, Integer::sum));
             String id = building.id();
+            everyPanelMovesOnce(plain, id);
             for (PlanePanels plane : plain.panels().planes()) {
                 double area = plain.roof().planes().get(plane.plane()).area().squareMetres();
                 hold(plane, area, id);

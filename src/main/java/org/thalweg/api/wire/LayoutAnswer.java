@@ -21,6 +21,7 @@ import org.thalweg.panel.Lead;
  * @param hips     every hip
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
+ * @param movement how far panels move
  * @param order    equal blanks, counted
  * @param orderLines what to order
  * @param totals   sums of what is listed
@@ -41,6 +42,7 @@ import org.thalweg.panel.Lead;
             "hips",
             "fasteners",
             "clips",
+            "movement",
             "order",
             "orderLines",
             "totals",
@@ -91,6 +93,13 @@ public record LayoutAnswer(
                 maxItems = Limits.FASTENERS)
         List<FastenerAnswer.ClipAnswer> clips,
 
+        @Schema(
+                description =
+                        "How far every panel moves from where it is fixed, and what lets it: by plane, then by strip in laying"
+                                + " order, then from the lowest up. Pieces that are lapped are one panel.",
+                maxItems = Limits.PANELS_ANSWERED)
+        List<MovementAnswer> movement,
+
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
 
@@ -103,8 +112,9 @@ public record LayoutAnswer(
         List<Total> totals,
 
         @Schema(
-                description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                        + " of the panels, in their order, then of the valleys, the hips and the fasteners.",
+                description =
+                        "What a crew should know: first of the roof, in the order of the planes and edges, then"
+                                + " of the panels, in their order, then of the valleys, the hips, the fasteners and what moves.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 
@@ -119,10 +129,12 @@ public record LayoutAnswer(
      * @param firstWidth   how wide the first panel is
      * @param panelCount   how many panels it takes
      * @param finishedArea what they show
+     * @param travelNeeded of its clips
+     * @param longestPanel its clips allow
      */
     @Schema(
             name = "LaidPlane",
-            requiredProperties = {"plane", "leads", "firstWidth", "panelCount", "finishedArea"},
+            requiredProperties = {"plane", "leads", "firstWidth", "panelCount", "finishedArea", "travelNeeded"},
             description = "How one plane is laid.")
     public record LaidPlane(
             @Schema(description = "The plane's id.", maxLength = Limits.ID_ANSWERED, examples = "south")
@@ -145,7 +157,20 @@ public record LayoutAnswer(
                     format = "double",
                     minimum = "0",
                     maximum = "1e18")
-            double finishedArea) {}
+            double finishedArea,
+
+            @Schema(
+                    ref = "PositiveLength",
+                    description =
+                            "How far its clips must let panels slide, each way: the most that `movement` tells of its"
+                                    + " panels.")
+            double travelNeeded,
+
+            @Schema(
+                    description =
+                            "The longest panel that `fastening.clipTravel` allows; left out where that is not given, or"
+                                    + " nothing moves.")
+            Optional<MarkedLength> longestPanel) {}
 
     /**
      * Equal blanks.

@@ -260,8 +260,8 @@ public record LayoutRequest(
             @Schema(
                     ref = "PanelHold",
                     description =
-                            "How the panels' ends are held; read at valleys, where it decides hem, cleats and screws."
-                                    + " Default: fixed.")
+                            "How the panels' ends are held: at valleys it decides hem, cleats and screws, elsewhere whether a"
+                                    + " cleat or screws hold their lower ends, and so how far those may move. Default: fixed.")
             @Nullable
             PanelHold hold) {}
 
