@@ -66,7 +66,7 @@ public record LaidValley(
                 growth,
                 HoldAdvice.of(growth, terms.movement().screwPlay()),
                 terms.movement().fixed(),
-                PanMovement.of(layout, rows, terms, roof.tolerance()),
+                PanMovement.of(layout, rows, terms),
                 water(roof, edge, pan, terms));
     }
 

@@ -1,20 +1,16 @@
 package org.thalweg.packet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.thalweg.fastening.ValleyRows.Row;
 import org.thalweg.fastening.ValleyRows.RowKind;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.FindingCode;
-import org.thalweg.geometry.Tolerance;
 import org.thalweg.movement.Growth;
 import org.thalweg.movement.LappedPiece;
 import org.thalweg.movement.Play;
 import org.thalweg.reference.Expansion;
-import org.thalweg.reference.Rules;
-import org.thalweg.reference.Sourced;
 import org.thalweg.units.Length;
 import org.thalweg.valley.PanPiece;
 import org.thalweg.valley.ValleyLayout;
@@ -22,7 +18,8 @@ import org.thalweg.valley.ValleyLayout;
 /**
  * How far the pieces of a valley's pan move, each fastened at its head and free from there down. The pan is taken to be of
  * the panels' metal, its outer edges to be held by cleats on their folds, in which they slide. Screws that go through panels
- * and pan hold a piece all along, so that it is not free at all; how far it would move is told all the same.
+ * and pan hold a piece all along, so that it is not free at all; how far it would move is told all the same. What is left of a
+ * lap at the coldest is told and held against nothing: the published laps are as laid.
  *
  * @param pieces   in the order of the pan's
  * @param findings what a crew should know
@@ -38,7 +35,7 @@ public record PanMovement(List<LappedPiece> pieces, List<Finding> findings) {
      * @param rows  every row of fasteners at the valley
      * @param terms metal, temperatures and the play of screws
      */
-    static PanMovement of(ValleyLayout valley, List<Row> rows, ValleyTerms terms, Tolerance tolerance) {
+    static PanMovement of(ValleyLayout valley, List<Row> rows, ValleyTerms terms) {
         Expansion expansion = terms.metal().expansion().value();
         List<LappedPiece> pieces = new ArrayList<>(valley.pieces().size());
         for (PanPiece piece : valley.pieces()) {
@@ -53,7 +50,6 @@ public record PanMovement(List<LappedPiece> pieces, List<Finding> findings) {
             pinned(valley, pieces, play, Growth.longest(play, expansion, terms.temperatures()))
                     .ifPresent(findings::add);
         }
-        lapLeft(valley, pieces, tolerance).ifPresent(findings::add);
         return new PanMovement(pieces, findings);
     }
 
@@ -78,33 +74,5 @@ public record PanMovement(List<LappedPiece> pieces, List<Finding> findings) {
                 play.source());
         return Optional.of(
                 wouldDo.map(length -> finding.needs("pieceLength", length)).orElse(finding));
-    }
-
-    /** A lap that was too small from the start is told by the valley. */
-    private static Optional<Finding> lapLeft(ValleyLayout valley, List<LappedPiece> pieces, Tolerance tolerance) {
-        Sourced<Length> least = Rules.valleyLeastLap();
-        Optional<LappedPiece> worst = pieces.stream()
-                .filter(piece -> piece.lap().isPresent())
-                .min(Comparator.comparing(piece -> piece.lapLeft().orElseThrow()));
-        if (worst.isEmpty()) {
-            return Optional.empty();
-        }
-        Length lap = valley.spec().lap();
-        Length left = worst.get().lapLeft().orElseThrow();
-        double floor = least.value().metres() - tolerance.hair();
-        if (lap.metres() < floor || left.metres() >= floor) {
-            return Optional.empty();
-        }
-        Length needed = Length.metres(
-                least.value().metres() + worst.get().growth().shorter().metres());
-        return Optional.of(Finding.of(
-                        FindingCode.PAN_LAP_TOO_SMALL,
-                        valley.edge().place(),
-                        "At its coldest a piece of the pan of valley {place} has drawn back until {actual} of its lap are left"
-                                + " where {limit} is the least. Lap the pieces by {lap}.",
-                        left,
-                        least.value(),
-                        least.source())
-                .needs("lap", needed));
     }
 }
