@@ -109,7 +109,7 @@ public final class Layouts {
             count += row.count();
         }
         for (Seam seam : seams.seams()) {
-            count += seam.clips().count();
+            count += seam.count();
         }
         if (count > MOST_FASTENERS) {
             throw new Refused(Refusal.of(

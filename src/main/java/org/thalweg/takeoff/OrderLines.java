@@ -114,7 +114,7 @@ public record OrderLines(List<OrderLine> lines) {
     private static void clips(OrderCase asked, OrderSheet sheet) {
         for (Seam seam : asked.seams().seams()) {
             String plane = asked.roof().planes().get(seam.plane()).id();
-            int clips = seam.clips().count();
+            int clips = seam.count();
             sheet.add(OrderItem.CLIP, Optional.empty(), plane, Quantity.count(clips), 0);
             sheet.add(
                     OrderItem.DECK_SCREW,

@@ -20,8 +20,8 @@ import org.thalweg.wind.Spans.Span;
  * than 7° ridges and hips too. Up to 25° a corner that a hip comes to counts as an edge [published: figure 4.3 of the handbook
  * {@link ZoneWidth#SOURCE} names, note 3]; where it comes to, and how strips end and cross, is from memory.
  *
- * <p>A plane has the strips of its own edges and of planes it runs on into over a pitch break, a joint or no bend at all; over ridges
- * and hips too where those are no lines. Valleys are no lines, and nothing is measured across them.
+ * <p>A plane has the strips of its own edges and of planes it runs on into over a pitch break, a joint or no bend at all;
+ * over ridges and hips too where those are no lines. Valleys are no lines, and nothing is measured across them.
  */
 public final class WindZones {
 

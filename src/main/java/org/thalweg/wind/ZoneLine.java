@@ -8,8 +8,8 @@ enum ZoneLine {
     RIM,
     /**
      * A wall that goes on up from the roof, or a parapet: a strip along it, no corner. ASCE 7-05 figure 6-12 lets both zones go
-     * one down at a wall of 10 ft and more above a flat roof [from memory: memory-high]; how high a wall is this room
-     * does not know, so only corners do.
+     * down by one at a wall of 10 ft and more above a flat roof [from memory: memory-high]. How high a wall is this room
+     * does not know, so the strip stays and only the corner goes.
      */
     WALL,
     /** A ridge: a strip on both hands on roofs steeper than 7°. */
@@ -23,8 +23,8 @@ enum ZoneLine {
 
     /**
      * The published figures have strips along eaves, rakes, ridges and hips, and along the rim only on roofs of 7° or less.
-     * [published: figure 4.3 of the handbook {@link ZoneWidth#SOURCE} names, seen without its drawings; which strips it draws is from memory:
-     * memory-high]
+     * [published: figure 4.3 of the handbook {@link ZoneWidth#SOURCE} names, seen without its drawings; which strips it
+     * draws is from memory: memory-high]
      *
      * @param flat whether the roof rises 7° or less
      */
