@@ -52,8 +52,8 @@ final class FastenerWriter {
                     seam.strip(),
                     lines.point(seam.from()),
                     lines.point(seam.to()),
-                    seam.clips().count(),
-                    lines.marked(seam.clips().spacing()),
+                    seam.count(),
+                    lines.marked(seam.spacing()),
                     points(seam.places())));
         }
         return written;

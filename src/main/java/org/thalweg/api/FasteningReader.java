@@ -16,8 +16,8 @@ import org.thalweg.units.LengthUnit;
 /** Reads how far apart everything is fastened: the caller's figures in the table, the usual ones where none are given. */
 final class FasteningReader {
 
-    static final FasteningForm NONE =
-            new FasteningForm(null, null, null, null, null, null, null, null, null, null, null, null, null);
+    static final FasteningForm NONE = new FasteningForm(
+            null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
 
     private static final Origin FASTENING = Origin.REQUEST.at("fastening");
     private static final Origin PAN = Origin.REQUEST.at("valleyPan");

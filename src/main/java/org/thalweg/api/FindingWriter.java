@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.FindingAnswer;
+import org.thalweg.api.wire.FindingAnswer.PanelsAnswer;
 import org.thalweg.api.wire.FindingAnswer.PlaceAnswer;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.Place;
@@ -37,6 +38,11 @@ final class FindingWriter {
             needed.put(each.name(), figure);
             message = message.replace("{" + each.name() + "}", figure.text());
         }
+        if (finding.panels().isPresent()) {
+            Finding.Panels panels = finding.panels().get();
+            message = message.replace("{panelCount}", Integer.toString(panels.count()))
+                    .replace("{panel}", Echo.of(panels.worst()));
+        }
         return new FindingAnswer(
                 finding.code().name(),
                 finding.severity(),
@@ -45,6 +51,7 @@ final class FindingWriter {
                 actual,
                 limit,
                 finding.source().text(),
-                needed.isEmpty() ? Optional.empty() : Optional.of(needed));
+                needed.isEmpty() ? Optional.empty() : Optional.of(needed),
+                finding.panels().map(panels -> new PanelsAnswer(panels.worst(), panels.count())));
     }
 }

@@ -23,6 +23,7 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.panel.Start;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.trim.TrimSpec;
 import org.thalweg.units.Angle;
@@ -65,10 +66,21 @@ final class LayoutReader {
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
         orNone(request.laying()).forEach((plane, form) -> byPlane.add(laying(plane, form, laying, spec)));
+        Ordering ordering = new OrderingReader(tape).read(request.ordering(), sheet.thickness());
+        // Last, for it refuses whatever has been noted.
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
         return new LayoutCase(
-                survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys, trims);
+                survey,
+                spec,
+                sheet,
+                treatments.byKind(),
+                treatments.byEdge(),
+                laying,
+                byPlane,
+                valleys,
+                trims,
+                ordering);
     }
 
     private Start wholePanel() {

@@ -16,8 +16,10 @@ import org.thalweg.api.wire.LayoutRequest.StartBy;
 import org.thalweg.api.wire.LayoutUsed;
 import org.thalweg.api.wire.LayoutUsed.PanelUsed;
 import org.thalweg.api.wire.LayoutUsed.StartUsed;
+import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.RiseAndRun;
+import org.thalweg.api.wire.TakeoffAnswer;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.panel.Panel;
@@ -35,11 +37,6 @@ import org.thalweg.units.Units;
 
 /** Writes a layout in the caller's units. Every figure is rounded here, once. */
 final class LayoutWriter {
-
-    /** UN/CEFACT Recommendation 20: a piece, and per cent. */
-    private static final String PIECE = "C62";
-
-    private static final String PER_CENT = "P1";
 
     private final Units units;
 
@@ -61,13 +58,7 @@ final class LayoutWriter {
                 panels.add(panelWriter.write(panel, plane.frame(), offcuts, world));
             }
         }
-        List<FindingAnswer> findings =
-                new ArrayList<>(FindingWriter.findings(layout.roof().findings(), units));
-        findings.addAll(FindingWriter.findings(layout.panels().findings(), units));
-        layout.valleys().forEach(valley -> findings.addAll(FindingWriter.findings(valley.findings(), units)));
-        layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
-        findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
-        layout.trims().forEach(trim -> findings.addAll(FindingWriter.findings(trim.findings(), units)));
+        List<OrderLineAnswer> orderLines = new OrderWriter(units).lines(layout.order());
         FastenerWriter fasteners = new FastenerWriter(units, layout.roof());
         return new LayoutAnswer(
                 engine,
@@ -82,9 +73,26 @@ final class LayoutWriter {
                 new TrimWriter(units, asked.trims().sheet(), included(request, Include.WORKING)).write(layout.trims()),
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
+                new MovementWriter(units, layout.roof()).write(layout.movement()),
                 order(layout.takeoff(), asked),
-                totals(layout.takeoff()),
-                findings,
+                orderLines,
+                totals(layout, orderLines),
+                findings(layout),
+                Cautions.ALL);
+    }
+
+    /** The same request's order, without the drawings' detail. */
+    TakeoffAnswer takeoff(Layout layout, LayoutCase asked, LayoutRequest request, String engine, String digest) {
+        List<OrderLineAnswer> orderLines = new OrderWriter(units).lines(layout.order());
+        return new TakeoffAnswer(
+                engine,
+                digest,
+                request.units(),
+                used(asked, request),
+                order(layout.takeoff(), asked),
+                orderLines,
+                totals(layout, orderLines),
+                findings(layout),
                 Cautions.ALL);
     }
 
@@ -104,7 +112,9 @@ final class LayoutWriter {
                 plane.lead(),
                 RoofWriter.marked(plane.start(), units),
                 plane.panels().size(),
-                units.area().round(plane.finishedArea()));
+                units.area().round(plane.finishedArea()),
+                length(layout.movement().travelNeeded(plane.plane())),
+                layout.movement().longest().map(longest -> RoofWriter.marked(longest, units)));
     }
 
     private List<BlankLine> order(PanelTakeoff takeoff, LayoutCase asked) {
@@ -120,21 +130,20 @@ final class LayoutWriter {
         return lines;
     }
 
-    private List<Total> totals(PanelTakeoff takeoff) {
-        String area = units.area().code();
-        return List.of(
-                new Total("panels", takeoff.panelCount(), PIECE),
-                new Total("roofArea", units.area().round(takeoff.roofArea()), area),
-                new Total("finishedArea", units.area().round(takeoff.finishedArea()), area),
-                new Total(
-                        "orderedLength",
-                        units.length().round(takeoff.orderedLength()),
-                        units.length().code()),
-                new Total("orderedArea", units.area().round(takeoff.orderedArea()), area),
-                new Total("sheetArea", units.area().round(takeoff.sheetArea()), area),
-                new Total("waste", Math.max(0, Math.rint(takeoff.waste() * 1e4) / 1e2), PER_CENT),
-                new Total(
-                        "mass", units.mass().round(takeoff.mass()), units.mass().code()));
+    private List<Total> totals(Layout layout, List<OrderLineAnswer> orderLines) {
+        return new TotalsWriter(units).totals(layout, orderLines);
+    }
+
+    private List<FindingAnswer> findings(Layout layout) {
+        List<FindingAnswer> findings =
+                new ArrayList<>(FindingWriter.findings(layout.roof().findings(), units));
+        findings.addAll(FindingWriter.findings(layout.panels().findings(), units));
+        layout.valleys().forEach(valley -> findings.addAll(FindingWriter.findings(valley.findings(), units)));
+        layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
+        findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
+        findings.addAll(FindingWriter.findings(layout.movement().findings(), units));
+        layout.trims().forEach(trim -> findings.addAll(FindingWriter.findings(trim.findings(), units)));
+        return findings;
     }
 
     private LayoutUsed used(LayoutCase asked, LayoutRequest request) {
@@ -149,6 +158,7 @@ final class LayoutWriter {
                 new TrimUsedWriter(units).used(asked.trims()),
                 used.fastening(asked.valleys()),
                 used.climate(asked.valleys(), request.climate()),
+                used.ordering(asked.ordering()),
                 Tape.rule(units.length()),
                 defaults(request));
     }
@@ -208,6 +218,8 @@ final class LayoutWriter {
         UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);
         UsedWriter.hipCapDefaults(request.hipCap(), left);
         TrimUsedWriter.defaults(request.trims(), panel, left);
+        UsedWriter.ifAbsent(
+                request.ordering() == null ? null : request.ordering().formed(), "#/ordering/formed", left);
         return left;
     }
 

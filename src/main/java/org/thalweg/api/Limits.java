@@ -42,6 +42,12 @@ public final class Limits {
     public static final int METAL_LENGTH = 40;
     public static final int FULL_TURN_DEG = 360;
 
+    // Orders.
+    public static final int ITEM_LENGTH = 40;
+    public static final int ORDER_ITEMS = 40;
+    public static final int MOST_EXTRA = 100;
+    public static final int MOST_IN_A_PACK = 1_000_000;
+
     // Valleys.
     public static final int HALF_TURN_DEG = 180;
     public static final int STATIONS = 20;
@@ -80,14 +86,15 @@ public final class Limits {
     /** A bend's allowance and deduction, for every bend and two hems, and the width. */
     public static final int FLAT_WORKING = 2 * (TRIM_LEGS + 1) + 1;
 
-    /** Of one valley: 114 lines, and 10 for each station and the foot, both sides together. */
+    /** Of one valley: 125 lines, and 10 for each station and the foot, both sides together. */
     public static final int FASTENERS = Layouts.MOST_FASTENERS;
 
-    public static final int WORKING = 114 + 10 * (STATIONS + 1);
+    public static final int WORKING = 125 + 10 * (STATIONS + 1);
 
     public static final int DEFAULTS = 200;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
-    public static final int TOTALS = 20;
+    public static final int TOTALS = 60;
+    public static final int ORDER_LINES = 1_000;
     public static final int REFERENCE_ROWS = 1_000;
 
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
@@ -151,11 +158,17 @@ public final class Limits {
     public static final Limit EDGE_DISTANCE = Limit.length("edgeDistance", 0, 0.5, "#/fastening/edgeDistance");
     public static final Limit SCREW_PLAY = Limit.length("screwPlay", 0, 0.1, "#/fastening/screwPlay");
 
+    public static final Limit CLIP_TRAVEL = Limit.length("clipTravel", 0, 0.2, "#/fastening/clipTravel");
+    public static final Limit HEM_ENGAGEMENT = Limit.length("hemEngagement", 0, 0.5, "#/fastening/hemEngagement");
+
     /** In an hour. */
     public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
 
     public static final Limit CAP_LEG = Limit.length("capLeg", 0.02, 1, "#/hipCap/leg");
     public static final Limit CLOSURE_INSET = Limit.length("closureInset", 0, 1, "#/hipCap/closureInset");
+    public static final Limit PACK_LENGTH = Limit.length("packLength", 0.1, 10_000, "#/ordering/items/*/packLength");
+    public static final Limit COIL_DIAMETER = Limit.length("coilDiameter", 0.1, 3, "#/ordering/coil/outerDiameter");
+    public static final Limit CORE_DIAMETER = Limit.length("coreDiameter", 0.05, 3, "#/ordering/coil/coreDiameter");
     public static final Limit CORNER_RUN = Limit.length("cornerRun", 0.05, 1_000, "#/corner/run");
 
     public static final Limit TRIM_THICKNESS = Limit.length("trimThickness", 0, 0.005, "#/trims/sheet/thickness");
@@ -248,10 +261,19 @@ public final class Limits {
             RIB_CLEARANCE,
             EDGE_DISTANCE,
             SCREW_PLAY,
+            CLIP_TRAVEL,
+            HEM_ENGAGEMENT,
             new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
             RAINFALL,
             CAP_LEG,
             CLOSURE_INSET,
+            COIL_DIAMETER,
+            CORE_DIAMETER,
+            Limit.atMost("orderItems", ORDER_ITEMS, "1", "#/ordering/items", MANY),
+            new Limit("itemLength", 1, ITEM_LENGTH, "character", "#/ordering/items", LONG),
+            Limit.atMost("extraPercent", MOST_EXTRA, "1", "#/ordering/items/*/extraPercent", "400 OUT_OF_RANGE"),
+            new Limit("packCount", 1, MOST_IN_A_PACK, "1", "#/ordering/items/*/packCount", "400 OUT_OF_RANGE"),
+            PACK_LENGTH,
             new Limit("planAngleDeg", 1, HALF_TURN_DEG, "deg", "#/corner/planAngleDeg", "400 OUT_OF_RANGE"),
             CORNER_RUN,
             TRIM_THICKNESS,

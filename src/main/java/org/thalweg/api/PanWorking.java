@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.thalweg.finding.Source;
+import org.thalweg.packet.LaidValley;
+import org.thalweg.packet.PanMovement;
 import org.thalweg.reference.Rules;
 import org.thalweg.reference.Sourced;
 import org.thalweg.roof.EdgeKind;
@@ -21,15 +23,19 @@ final class PanWorking {
 
     private final WorkingSheet sheet;
     private final WorkingCase asked;
+    private final GrowthWorking growth;
+    private final PanMovement movement;
     private final ValleyLayout layout;
     private final PanSpec spec;
     private final String flat;
     private final String length;
 
-    PanWorking(WorkingSheet sheet, WorkingCase asked, ValleyLayout layout) {
+    PanWorking(WorkingSheet sheet, WorkingCase asked, GrowthWorking growth, LaidValley valley) {
         this.sheet = sheet;
         this.asked = asked;
-        this.layout = layout;
+        this.growth = growth;
+        this.movement = valley.pan();
+        this.layout = valley.layout();
         this.spec = layout.spec();
         this.flat = sheet.length(spec.flat());
         this.length = sheet.length(layout.edge().length());
@@ -121,6 +127,10 @@ final class PanWorking {
             if (i > 0) {
                 lap(pieces.get(i), i);
             }
+            growth.piece(
+                    "/pieces/" + i + "/movement",
+                    pieces.get(i).length(),
+                    movement.pieces().get(i));
         }
     }
 

@@ -196,7 +196,7 @@ final class TrimReader {
         List<Length> legs = legs(form.legs(), at.at("legs"));
         int bends = legs.size() - 1;
         oneFewer(form.bendsDeg(), legs, at.at("bendsDeg"));
-        int atEdge = form.atEdge() == null ? 1 : bendNumber(form.atEdge(), bends, at.at("atEdge"));
+        int atEdge = form.atEdge() == null ? 1 : bendNumber(form.atEdge().intValue(), bends, at.at("atEdge"));
         List<Boolean> follow = follow(form.withEdge(), atEdge, bends, at.at("withEdge"));
         List<Turn> turns = new ArrayList<>(bends);
         for (int i = 0; i < bends; i++) {
@@ -217,14 +217,14 @@ final class TrimReader {
                         at.at("hems").at("last")));
     }
 
-    private List<Boolean> follow(@Nullable List<Integer> given, int atEdge, int bends, Origin at) {
+    private List<Boolean> follow(@Nullable List<Long> given, int atEdge, int bends, Origin at) {
         List<Boolean> follow = new ArrayList<>(bends);
         for (int i = 1; i <= bends; i++) {
-            follow.add(given == null ? i == atEdge : given.contains(i));
+            follow.add(given == null ? i == atEdge : given.contains((long) i));
         }
         if (given != null) {
             for (int i = 0; i < given.size(); i++) {
-                bendNumber(given.get(i), bends, at.at(i));
+                bendNumber(given.get(i).intValue(), bends, at.at(i));
             }
         }
         return follow;

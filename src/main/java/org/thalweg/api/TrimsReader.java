@@ -161,7 +161,7 @@ final class TrimsReader {
         if (given != null) {
             for (RunForm run : given) {
                 Length length = tape.length(run.length(), at.at(runs.size()).at("length"), Limits.TRIM_RUN);
-                runs.add(new Run(length, run.count() == null ? 1 : run.count()));
+                runs.add(new Run(length, run.count() == null ? 1 : run.count().intValue()));
             }
         }
         return runs;

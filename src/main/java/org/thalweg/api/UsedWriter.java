@@ -9,8 +9,11 @@ import org.thalweg.api.wire.ClimateForm;
 import org.thalweg.api.wire.FasteningForm;
 import org.thalweg.api.wire.HipCapForm;
 import org.thalweg.api.wire.LayoutRequest.TreatmentForm;
+import org.thalweg.api.wire.LayoutUsed.OrderRuleUsed;
+import org.thalweg.api.wire.LayoutUsed.OrderingUsed;
 import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
 import org.thalweg.api.wire.MarkedLength;
+import org.thalweg.api.wire.OrderingForm;
 import org.thalweg.api.wire.RiseAndRun;
 import org.thalweg.api.wire.ValleyPanForm;
 import org.thalweg.api.wire.ValleyUsed.ClimateUsed;
@@ -26,6 +29,10 @@ import org.thalweg.packet.ValleyTerms;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PanelHold;
+import org.thalweg.takeoff.OrderItem;
+import org.thalweg.takeoff.OrderRule;
+import org.thalweg.takeoff.Ordering;
+import org.thalweg.takeoff.Quantity;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
 import org.thalweg.units.TemperatureScale;
@@ -82,7 +89,10 @@ final class UsedWriter {
                 length(rules.edgeDistance()),
                 length(rules.clips().maxSpacing()),
                 length(rules.clips().endDistance()),
-                length(terms.screwPlay().eachWay()));
+                length(terms.movement().screwPlay().eachWay()),
+                terms.movement().fixed(),
+                terms.movement().clipTravel().map(travel -> RoofWriter.marked(travel.eachWay(), units)),
+                terms.movement().engagement().map(given -> RoofWriter.marked(given, units)));
     }
 
     ClimateUsed climate(ValleyTerms terms, @Nullable ClimateForm given) {
@@ -95,6 +105,26 @@ final class UsedWriter {
                 scale,
                 terms.temperaturesSource().text(),
                 terms.rainfall().map(rain -> FigureWriter.write(rain, units)));
+    }
+
+    OrderingUsed ordering(Ordering ordering) {
+        Map<String, OrderRuleUsed> items = new LinkedHashMap<>();
+        ordering.rules().forEach((item, rule) -> items.put(item.key(), ordered(item, rule)));
+        return new OrderingUsed(
+                ordering.formed() == Ordering.Formed.ON_SITE
+                        ? OrderingForm.Formed.ON_SITE
+                        : OrderingForm.Formed.BY_SUPPLIER,
+                items);
+    }
+
+    private OrderRuleUsed ordered(OrderItem item, OrderRule rule) {
+        Optional<Double> pack =
+                rule.pack().isPresent() ? Optional.of(rule.pack().getAsDouble()) : Optional.empty();
+        boolean counted = item.kind() == Quantity.Kind.COUNT;
+        return new OrderRuleUsed(
+                rule.extra() / 100.0,
+                counted ? pack.map(Math::round) : Optional.empty(),
+                counted ? Optional.empty() : pack.map(metres -> length(Length.metres(metres))));
     }
 
     private double spacing(FasteningRules rules, FastenerKind kind) {
@@ -197,6 +227,8 @@ final class UsedWriter {
         ifAbsent(ofFastening.clipSpacing(), "#/fastening/clipSpacing", left);
         ifAbsent(ofFastening.clipEndDistance(), "#/fastening/clipEndDistance", left);
         ifAbsent(ofFastening.screwPlay(), "#/fastening/screwPlay", left);
+        ifAbsent(ofFastening.fixedPoint(), "#/fastening/fixedPoint", left);
+        ifAbsent(ofFastening.hemEngagement(), "#/fastening/hemEngagement", left);
         ifAbsent(ofClimate.lowest(), "#/climate/lowest", left);
         ifAbsent(ofClimate.highest(), "#/climate/highest", left);
         ifAbsent(ofClimate.installedAt(), "#/climate/installedAt", left);

@@ -17,6 +17,7 @@ import org.thalweg.finding.Origin;
 import org.thalweg.finding.Source;
 import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
+import org.thalweg.packet.MovementTerms;
 import org.thalweg.packet.ValleyTerms;
 import org.thalweg.reference.Metal;
 import org.thalweg.units.Length;
@@ -79,7 +80,7 @@ final class ValleyTermsReader {
                 metal,
                 temperatures(),
                 temperaturesGiven() ? Source.REQUEST : Temperatures.USUAL_SOURCE,
-                play(),
+                movement(),
                 tape.given(climate.rainfall(), CLIMATE.at("rainfall"), Limits.RAINFALL)
                         .map(Rainfall::perHour),
                 pan(pan.waterMargin(), defaults.margin(), "waterMargin", Limits.WATER_MARGIN),
@@ -184,6 +185,15 @@ final class ValleyTermsReader {
         return tape.given(fastening.screwPlay(), FASTENING.at("screwPlay"), Limits.SCREW_PLAY)
                 .map(given -> new Play(given, Source.REQUEST))
                 .orElse(Play.SCREW_HOLE);
+    }
+
+    private MovementTerms movement() {
+        return new MovementTerms(
+                fastening.fixedPoint() == null ? MovementTerms.USUAL.fixed() : fastening.fixedPoint(),
+                tape.given(fastening.clipTravel(), FASTENING.at("clipTravel"), Limits.CLIP_TRAVEL)
+                        .map(given -> new Play(given, Source.REQUEST)),
+                tape.given(fastening.hemEngagement(), FASTENING.at("hemEngagement"), Limits.HEM_ENGAGEMENT),
+                play());
     }
 
     private boolean temperaturesGiven() {

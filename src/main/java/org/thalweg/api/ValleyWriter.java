@@ -7,6 +7,7 @@ import org.thalweg.api.wire.LineAnswer.LowAnswer;
 import org.thalweg.api.wire.PieceAnswer;
 import org.thalweg.api.wire.PieceAnswer.BlankAnswer;
 import org.thalweg.api.wire.PieceAnswer.FoldAnswer;
+import org.thalweg.api.wire.PieceAnswer.PieceMovementAnswer;
 import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.api.wire.ValleyAnswer;
 import org.thalweg.api.wire.ValleyAnswer.CleatAnswer;
@@ -23,6 +24,7 @@ import org.thalweg.drainage.StationWater;
 import org.thalweg.fastening.ValleyRows.Row;
 import org.thalweg.fastening.ValleyRows.RowKind;
 import org.thalweg.geometry.Point2;
+import org.thalweg.movement.LappedPiece;
 import org.thalweg.packet.LaidValley;
 import org.thalweg.packet.ValleyTerms;
 import org.thalweg.roof.Edge;
@@ -68,7 +70,9 @@ final class ValleyWriter {
         List<SideAnswer> sides = new ArrayList<>(2);
         layout.sides().forEach(side -> sides.add(side(side, layout.spec().flat())));
         List<PieceAnswer> pieces = new ArrayList<>(layout.pieces().size());
-        layout.pieces().forEach(piece -> pieces.add(piece(piece)));
+        for (int i = 0; i < layout.pieces().size(); i++) {
+            pieces.add(piece(layout.pieces().get(i), valley.pan().pieces().get(i)));
+        }
         List<RowAnswer> rows = new ArrayList<>(valley.rows().size());
         valley.rows().forEach(row -> rows.add(row(row, layout)));
         return new ValleyAnswer(
@@ -129,12 +133,16 @@ final class ValleyWriter {
                 lines.marked(cleat.notchSpacing()));
     }
 
-    private PieceAnswer piece(PanPiece piece) {
+    private PieceAnswer piece(PanPiece piece, LappedPiece moves) {
         return new PieceAnswer(
                 piece.mark(),
                 lines.marked(piece.from()),
                 lines.marked(piece.length()),
                 lines.marked(piece.lap()),
+                new PieceMovementAnswer(
+                        length(moves.growth().longer()),
+                        length(moves.growth().shorter()),
+                        moves.lapLeft().map(this::length)),
                 blank(piece.blank()));
     }
 

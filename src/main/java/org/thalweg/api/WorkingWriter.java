@@ -2,10 +2,7 @@ package org.thalweg.api;
 
 import java.util.List;
 import org.thalweg.api.wire.WorkingAnswer;
-import org.thalweg.movement.Temperatures;
 import org.thalweg.packet.LaidValley;
-import org.thalweg.reference.MetalFigure;
-import org.thalweg.units.TemperatureScale;
 import org.thalweg.units.Units;
 import org.thalweg.valley.ValleySide;
 
@@ -29,7 +26,8 @@ final class WorkingWriter {
     List<WorkingAnswer> write(LaidValley valley) {
         WorkingSheet sheet = new WorkingSheet(units);
         AngleWorking angles = new AngleWorking(sheet, asked, valley);
-        PanWorking pan = new PanWorking(sheet, asked, valley.layout());
+        GrowthWorking growth = new GrowthWorking(sheet, asked);
+        PanWorking pan = new PanWorking(sheet, asked, growth, valley);
         LineWorking lines = new LineWorking(sheet, asked, valley);
         angles.valley();
         pan.section();
@@ -42,7 +40,7 @@ final class WorkingWriter {
         pan.pieces();
         lines.rows();
         longestPanel(sheet, valley);
-        growth(sheet, valley);
+        growth.growth("/movement", "longest panel", valley.longest(), valley.growth());
         WaterWorking water = new WaterWorking(sheet, asked, valley);
         for (int i = 0; i < 2; i++) {
             water.side(i);
@@ -67,32 +65,5 @@ final class WorkingWriter {
                 runs.size() == 1 ? runs.get(0) : "max(" + String.join(", ", runs) + ")",
                 valley.longest(),
                 WorkingSheet.GEOMETRY);
-    }
-
-    private void growth(WorkingSheet sheet, LaidValley valley) {
-        Temperatures temperatures = asked.terms().temperatures();
-        TemperatureScale scale = UsedWriter.scale(asked.climate(), units.length());
-        MetalFigure printed = asked.terms().metal().printedExpansion();
-        boolean perFahrenheit = printed.unit().endsWith("/F");
-        boolean alike = perFahrenheit == (scale == TemperatureScale.FAHRENHEIT);
-        String formula = alike ? "" : perFahrenheit ? " × 1.8; printed per °F" : " / 1.8; printed per K";
-        String numbers = alike ? "" : perFahrenheit ? " * 1.8" : " / 1.8";
-        String cold = sheet.number(scale.from(temperatures.lowest()));
-        String warm = sheet.number(scale.from(temperatures.highest()));
-        String fastened = sheet.number(scale.from(temperatures.installedAt()));
-        String perDegree = printed.value().toPlainString() + " * " + sheet.length(valley.longest());
-        String source = asked.terms().metal().expansion().source().text();
-        sheet.add(
-                "/movement/longer",
-                "expansion × longest panel × (highest − installedAt)" + formula,
-                perDegree + " * (" + warm + " - " + fastened + ")" + numbers,
-                valley.growth().longer(),
-                source);
-        sheet.add(
-                "/movement/shorter",
-                "expansion × longest panel × (installedAt − lowest)" + formula,
-                perDegree + " * (" + fastened + " - " + cold + ")" + numbers,
-                valley.growth().shorter(),
-                source);
     }
 }

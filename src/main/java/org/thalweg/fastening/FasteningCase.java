@@ -1,6 +1,7 @@
 package org.thalweg.fastening;
 
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.roof.EdgeTreatment;
@@ -19,6 +20,7 @@ import org.thalweg.valley.ValleyLayout;
  * @param valleys    whose pans are fastened
  * @param rules      how far apart everything stands
  * @param fixed      where each panel is fixed
+ * @param wind       what clips are spaced for; nothing where the table of rules says how far apart they stand
  */
 public record FasteningCase(
         Roof roof,
@@ -28,7 +30,21 @@ public record FasteningCase(
         List<PanelHold> holds,
         List<ValleyLayout> valleys,
         FasteningRules rules,
-        FixedPoint fixed) {
+        FixedPoint fixed,
+        Optional<WindClips> wind) {
+
+    /** A roof whose clips stand as far apart as the table of rules has it. */
+    public FasteningCase(
+            Roof roof,
+            PanelSpec spec,
+            PanelLayout panels,
+            List<EdgeTreatment> treatments,
+            List<PanelHold> holds,
+            List<ValleyLayout> valleys,
+            FasteningRules rules,
+            FixedPoint fixed) {
+        this(roof, spec, panels, treatments, holds, valleys, rules, fixed, Optional.empty());
+    }
 
     public FasteningCase {
         treatments = List.copyOf(treatments);
@@ -39,5 +55,10 @@ public record FasteningCase(
             throw new IllegalArgumentException("treatments (%d) and holds (%d) must be as many as edges (%d)"
                     .formatted(treatments.size(), holds.size(), roof.edges().size()));
         }
+    }
+
+    /** The same with clips spaced for the wind. */
+    public FasteningCase with(WindClips clips) {
+        return new FasteningCase(roof, spec, panels, treatments, holds, valleys, rules, fixed, Optional.of(clips));
     }
 }

@@ -24,6 +24,11 @@ public enum FixedPoint {
         return Length.metres(share * panel.metres());
     }
 
+    /** From it to the further end of a panel. */
+    public Length furthest(Length panel) {
+        return Length.metres(panel.metres() * Math.max(share, 1 - share));
+    }
+
     /** The longest panel whose further end lies no further from it than {@code free}: twice as long when fixed half-way. */
     public Length longest(Length free) {
         return Length.metres(free.metres() / Math.max(share, 1 - share));

@@ -93,7 +93,8 @@ public record HeldPanels(List<HeldPanel> panels) {
                 pieces,
                 new Point2((leftmost + rightmost) / 2, at),
                 below,
-                Length.metres(highest - at),
+                // Fixed at its upper end, rounding may leave less than nothing.
+                Length.metres(Math.max(0, highest - at)),
                 ends(pieces, at, asked.roof().tolerance()));
     }
 

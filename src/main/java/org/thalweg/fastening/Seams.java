@@ -2,6 +2,7 @@ package org.thalweg.fastening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FasteningRules.ClipRule;
 import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Ring;
@@ -11,11 +12,12 @@ import org.thalweg.panel.Lead;
 import org.thalweg.panel.Panel;
 import org.thalweg.panel.PlanePanels;
 import org.thalweg.units.Length;
+import org.thalweg.wind.UpliftStretch;
 
 /**
  * Every seam of a laid roof and its clips. A seam runs where the panels on both sides of a rib line exist, as they show: it
- * goes on past an end lap, and an opening breaks it in two. Its clips stand evenly, an end distance from either end; a seam
- * too short for two has one in its middle, so every seam has one.
+ * goes on past an end lap, and an opening breaks it in two. Its clips stand evenly, an end distance from either end; where they
+ * are spaced for the wind, evenly in each part. A seam too short for two has one in its middle, so every seam has one.
  *
  * <p>The outer ribs of a plane have no neighbour and no clips: what lies beside them, a rake or a wall, is fastened along its
  * edge. Where a rib line lies on an edge of the roof there is no seam either.
@@ -30,16 +32,15 @@ public record Seams(List<Seam> seams) {
 
     public static Seams of(FasteningCase asked) {
         List<Seam> seams = new ArrayList<>();
-        Tolerance tolerance = asked.roof().tolerance();
         for (PlanePanels laid : asked.panels().planes()) {
-            new OfPlane(laid, asked.spec().cover().metres(), asked.rules().clips(), tolerance, seams).add();
+            new OfPlane(laid, asked, seams).add();
         }
         return new Seams(seams);
     }
 
     /** How many clips there are. */
     public int clipCount() {
-        return seams.stream().mapToInt(seam -> seam.clips().count()).sum();
+        return seams.stream().mapToInt(Seam::count).sum();
     }
 
     /** The seams of one plane. */
@@ -48,15 +49,17 @@ public record Seams(List<Seam> seams) {
         private final PlanePanels laid;
         private final double cover;
         private final ClipRule rule;
+        private final Optional<WindClips> wind;
         private final Tolerance tolerance;
         private final List<Seam> seams;
         private final boolean fromLeft;
 
-        OfPlane(PlanePanels laid, double cover, ClipRule rule, Tolerance tolerance, List<Seam> seams) {
+        OfPlane(PlanePanels laid, FasteningCase asked, List<Seam> seams) {
             this.laid = laid;
-            this.cover = cover;
-            this.rule = rule;
-            this.tolerance = tolerance;
+            this.cover = asked.spec().cover().metres();
+            this.rule = asked.rules().clips();
+            this.wind = asked.wind();
+            this.tolerance = asked.roof().tolerance();
             this.seams = seams;
             this.fromLeft = laid.lead() == Lead.LEFT;
         }
@@ -92,24 +95,34 @@ public record Seams(List<Seam> seams) {
             for (int i = 0; i < seam.count(); i++) {
                 double length = seam.to(i) - seam.from(i);
                 if (length > tolerance.metres()) {
+                    Point2 from = new Point2(across, seam.from(i));
+                    Point2 to = new Point2(across, seam.to(i));
                     seams.add(new Seam(
                             laid.plane(),
                             strip.get(0).strip(),
-                            new Point2(across, seam.from(i)),
-                            new Point2(across, seam.to(i)),
-                            row(length)));
+                            from,
+                            to,
+                            new ClipRuns(length, rule, tolerance).of(parts(from, to))));
                 }
             }
         }
 
-        /** Clips: the free length is what two end distances leave. */
-        private EvenRow row(double length) {
-            double free = length - 2 * rule.endDistance().metres();
-            EvenRow between =
-                    EvenRow.between(Length.metres(Math.max(0, free)), rule.maxSpacing(), rule.endDistance(), tolerance);
-            return between.count() == 1
-                    ? EvenRow.middle(Length.metres(length))
-                    : new EvenRow(between.count(), rule.endDistance(), between.spacing());
+        /** How far apart clips may stand along a seam: for the wind where that is known, else as the table of rules has it. */
+        private List<ClipRuns.Part> parts(Point2 from, Point2 to) {
+            List<ClipRuns.Part> parts = new ArrayList<>();
+            wind.ifPresent(clips -> {
+                for (UpliftStretch part : clips.uplift().along(laid.plane(), laid.frame(), from, to)) {
+                    parts.add(new ClipRuns.Part(
+                            part.from().metres(),
+                            part.to().metres(),
+                            clips.spacing(part.zone(), part.uplift(), Length.metres(cover)),
+                            Optional.of(part.zone())));
+                }
+            });
+            if (parts.isEmpty()) {
+                parts.add(new ClipRuns.Part(0, from.distance(to), rule.maxSpacing(), Optional.empty()));
+            }
+            return parts;
         }
 
         /** Where a strip's panels have a rib on one hand; laps do not break it. */

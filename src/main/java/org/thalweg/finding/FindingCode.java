@@ -65,7 +65,13 @@ public enum FindingCode {
     /** A panel moves further than its clips let it. */
     CLIP_TRAVEL_TOO_SMALL(Severity.WARNING),
     /** A panel moves so far that its hem slips off its cleat, or bears on it. */
-    HEM_TOO_SHORT(Severity.WARNING);
+    HEM_TOO_SHORT(Severity.WARNING),
+    /** Screws through panels and pan pin a pan that moves by more than they let it. */
+    FIXED_PAN_MOVES(Severity.NOTE),
+    /** How hard the wind lifts the roof was worked out from tables; an engineer decides. */
+    WIND_PRELIMINARY(Severity.NOTE),
+    /** How hard the wind lifts a plane is not in the published tables. */
+    WIND_OUTSIDE_TABLE(Severity.WARNING);
 
     private final Severity severity;
 

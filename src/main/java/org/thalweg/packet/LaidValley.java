@@ -2,11 +2,13 @@ package org.thalweg.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.drainage.Channel;
 import org.thalweg.drainage.PanRoom;
 import org.thalweg.drainage.ValleyWater;
 import org.thalweg.drainage.WaterCase;
 import org.thalweg.drainage.WaterSide;
+import org.thalweg.fastening.FixedPoint;
 import org.thalweg.fastening.ValleyRows;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.FindingCode;
@@ -31,6 +33,8 @@ import org.thalweg.valley.Valleys.ValleyAsked;
  * @param longest longest panel that ends at it
  * @param growth  how far that panel grows and shrinks
  * @param advice  how to hold it
+ * @param fixed   where its panels are fixed
+ * @param pan     how far its pan moves
  * @param water   what runs down it
  */
 public record LaidValley(
@@ -39,6 +43,8 @@ public record LaidValley(
         Length longest,
         Growth growth,
         HoldAdvice advice,
+        FixedPoint fixed,
+        PanMovement pan,
         ValleyWater water) {
 
     public LaidValley {
@@ -51,12 +57,16 @@ public record LaidValley(
         ValleyLayout layout = Valleys.layOut(edge, pan, hold, asked, roof.tolerance());
         Length longest = longer(edge.left().run(), edge.right().run());
         Growth growth = Growth.of(longest, terms.metal().expansion().value(), terms.temperatures());
+        List<ValleyRows.Row> rows =
+                ValleyRows.of(layout, terms.rules().ofValley(), asked.panelCover(), roof.tolerance());
         return new LaidValley(
                 layout,
-                ValleyRows.of(layout, terms.rules().ofValley(), asked.panelCover(), roof.tolerance()),
+                rows,
                 longest,
                 growth,
-                HoldAdvice.of(growth, terms.screwPlay()),
+                HoldAdvice.of(growth, terms.movement().screwPlay()),
+                terms.movement().fixed(),
+                PanMovement.of(layout, rows, terms),
                 water(roof, edge, pan, terms));
     }
 
@@ -94,17 +104,31 @@ public record LaidValley(
     /** What a crew should know of it. */
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(layout.findings());
-        if (layout.hold() == PanelHold.FIXED && !advice.fixedWillDo()) {
-            all.add(Finding.of(
-                    FindingCode.FIXED_PANEL_MOVES,
-                    layout.edge().place(),
-                    "The longest panel at valley {place} moves {actual} and fixed screws let it move {limit}. Hold the panels"
-                            + " with a cleat.",
-                    advice.growth(),
-                    advice.limit(),
-                    advice.source()));
+        if (layout.hold() == PanelHold.FIXED) {
+            underScrews().ifPresent(all::add);
         }
+        all.addAll(pan.findings());
         all.addAll(water.findings());
         return all;
+    }
+
+    /** What fixed screws do to its panels. Where panels are fixed at their lower ends, they move at the upper ones. */
+    private Optional<Finding> underScrews() {
+        Length moves = fixed.furthest(advice.growth());
+        if (moves.compareTo(advice.limit()) <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.of(
+                FindingCode.FIXED_PANEL_MOVES,
+                layout.edge().place(),
+                fixed == FixedPoint.EAVE
+                        ? "The longest panel at valley {place} moves {actual} from end to end and fixed screws let it move"
+                                + " {limit}: screwed down there, it must be free to slide at its upper end. Hold the panels"
+                                + " with a cleat, or let no screws through their upper ends."
+                        : "The longest panel at valley {place} moves {actual} there and fixed screws let it move {limit}. Hold"
+                                + " the panels with a cleat.",
+                moves,
+                advice.limit(),
+                advice.source()));
     }
 }

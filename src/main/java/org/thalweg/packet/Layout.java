@@ -6,6 +6,7 @@ import org.thalweg.fastening.Seams;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
+import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.trim.Trim;
 import org.thalweg.valley.HipLayout;
@@ -21,7 +22,9 @@ import org.thalweg.valley.HipLayout;
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
  * @param trims      the trim of every edge that gets one, in the order of the edges
- * @param takeoff    what to order
+ * @param movement   how far every panel moves
+ * @param takeoff    the panels' blanks and areas
+ * @param order      what to order
  */
 public record Layout(
         Roof roof,
@@ -32,7 +35,9 @@ public record Layout(
         FastenerRows fasteners,
         Seams seams,
         List<Trim> trims,
-        PanelTakeoff takeoff) {
+        RoofMovement movement,
+        PanelTakeoff takeoff,
+        OrderLines order) {
 
     public Layout {
         treatments = List.copyOf(treatments);

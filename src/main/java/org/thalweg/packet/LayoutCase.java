@@ -7,6 +7,7 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.trim.TrimSpec;
 
@@ -22,6 +23,7 @@ import org.thalweg.trim.TrimSpec;
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
  * @param trims      what its edges are trimmed with
+ * @param ordering   how it is bought
  */
 public record LayoutCase(
         RoofSurvey survey,
@@ -32,7 +34,8 @@ public record LayoutCase(
         PlaneLaying laying,
         List<PlaneException> byPlane,
         ValleyTerms valleys,
-        TrimSpec trims) {
+        TrimSpec trims,
+        Ordering ordering) {
 
     public LayoutCase {
         byKind = Map.copyOf(byKind);

@@ -6,7 +6,6 @@ import java.util.List;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.FasteningCase;
-import org.thalweg.fastening.FixedPoint;
 import org.thalweg.fastening.Seam;
 import org.thalweg.fastening.Seams;
 import org.thalweg.finding.Origin;
@@ -21,6 +20,8 @@ import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
+import org.thalweg.takeoff.OrderCase;
+import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.trim.Trim;
 import org.thalweg.units.Count;
@@ -68,7 +69,18 @@ public final class Layouts {
                 rows,
                 seams,
                 trims,
-                PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
+                RoofMovement.of(fastening, seams, valleys, asked.valleys()),
+                PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()),
+                OrderLines.of(new OrderCase(
+                        roof,
+                        panels,
+                        asked.spec(),
+                        asked.sheet(),
+                        fastening.valleys(),
+                        rows,
+                        seams,
+                        fastening.rules(),
+                        asked.ordering())));
     }
 
     private static FasteningCase fastening(
@@ -90,7 +102,7 @@ public final class Layouts {
                 holds,
                 valleys.stream().map(LaidValley::layout).toList(),
                 asked.valleys().rules(),
-                FixedPoint.EAVE);
+                asked.valleys().movement().fixed());
     }
 
     /** Rows cost next to nothing until their places are written. */
@@ -100,7 +112,7 @@ public final class Layouts {
             count += row.count();
         }
         for (Seam seam : seams.seams()) {
-            count += seam.clips().count();
+            count += seam.count();
         }
         if (count > MOST_FASTENERS) {
             throw new Refused(Refusal.of(

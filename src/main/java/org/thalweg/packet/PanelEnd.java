@@ -12,7 +12,7 @@ import org.thalweg.units.Length;
  * @param setback how far the finished edge stops short of the roof line; at a valley the hold-back at its foot
  * @param hem     metal folded under
  * @param turnUp  metal turned up
- * @param hold    how the ends are held; matters at valleys
+ * @param hold    how the lower ends are held; at valleys it decides the hem as well
  */
 public record PanelEnd(
         Optional<Length> setback, Optional<Length> hem, Optional<Length> turnUp, Optional<PanelHold> hold) {

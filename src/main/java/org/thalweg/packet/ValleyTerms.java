@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.thalweg.fastening.FastenerKind;
 import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Source;
-import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
 import org.thalweg.reference.Metal;
 import org.thalweg.roof.EdgeTreatment;
@@ -28,7 +27,7 @@ import org.thalweg.valley.Valleys.ValleyAsked;
  * @param metal               of the panels
  * @param temperatures        of the metal
  * @param temperaturesSource  where those come from
- * @param screwPlay           what the hole of a fixed screw leaves
+ * @param movement            what lets panels and pans move
  * @param rainfall            what comes down, if it is known
  * @param margin              how far inside the panels' edge water must stay, on the pan
  * @param stations            where water is looked at, up the valley from its foot; below the foot and past the head left out.
@@ -43,7 +42,7 @@ public record ValleyTerms(
         Metal metal,
         Temperatures temperatures,
         Source temperaturesSource,
-        Play screwPlay,
+        MovementTerms movement,
         Optional<Rainfall> rainfall,
         Length margin,
         List<Length> stations,

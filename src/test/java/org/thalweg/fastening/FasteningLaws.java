@@ -263,7 +263,7 @@ final class FasteningLaws {
             for (int i = 1; i < places.size(); i++) {
                 assertThat(places.get(i).up() - places.get(i - 1).up())
                         .as(what)
-                        .isCloseTo(seam.clips().spacing().metres(), within(1e-9))
+                        .isCloseTo(seam.spacing().metres(), within(1e-9))
                         .isLessThanOrEqualTo(most + 1e-7);
             }
         }

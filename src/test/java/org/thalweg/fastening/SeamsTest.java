@@ -51,8 +51,8 @@ class SeamsTest {
     void everySeamBetweenTwoPanelsHasEvenClips() {
         Seams seams = rectangle(180, 240).seams();
         assertThat(seams.seams()).hasSize(9).allSatisfy(seam -> {
-            assertThat(seam.clips().count()).isEqualTo(11);
-            assertThat(in(seam.clips().spacing())).isCloseTo(22.8, within(PRECISE));
+            assertThat(seam.count()).isEqualTo(11);
+            assertThat(in(seam.spacing())).isCloseTo(22.8, within(PRECISE));
             assertThat(seam.places().get(0).up() / IN).isCloseTo(6, within(PRECISE));
             assertThat(seam.places().get(10).up() / IN).isCloseTo(234, within(PRECISE));
         });
@@ -110,16 +110,16 @@ class SeamsTest {
     @CsvSource({"4, 1, 2", "12, 1, 6", "17.9, 1, 8.95", "18.1, 2, 6", "36, 2, 6", "36.1, 3, 6"})
     void aShortSeamHasOneClipInItsMiddle(double length, int clips, double first) {
         Seam seam = rectangle(36, length).seams().seams().get(0);
-        assertThat(seam.clips().count()).isEqualTo(clips);
-        assertThat(in(seam.clips().first())).isCloseTo(first, within(PRECISE));
+        assertThat(seam.count()).isEqualTo(clips);
+        assertThat(in(seam.first())).isCloseTo(first, within(PRECISE));
     }
 
     @Test
     void theCallersClipsWin() {
         ClipRule rule = new ClipRule(Length.inches(12), Length.inches(3), 1, Source.REQUEST);
         Seams seams = Seams.of(rectangle(36, 240).asked(FasteningRules.INCHES.with(rule)));
-        assertThat(seams.seams().get(0).clips().count()).isEqualTo(21);
-        assertThat(in(seams.seams().get(0).clips().spacing())).isCloseTo(11.7, within(PRECISE));
+        assertThat(seams.seams().get(0).count()).isEqualTo(21);
+        assertThat(in(seams.seams().get(0).spacing())).isCloseTo(11.7, within(PRECISE));
     }
 
     /** UFC 3-110-03 (2006) 4-8: along edges clips stand at most 30 in apart. */

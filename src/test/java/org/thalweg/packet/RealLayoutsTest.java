@@ -36,6 +36,7 @@ import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.units.Length;
 
@@ -95,7 +96,28 @@ class RealLayoutsTest {
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
         return new LayoutCase(
-                survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()), Terms.trims());
+                survey,
+                SPEC,
+                sheet,
+                byKind,
+                List.of(),
+                laying,
+                List.of(),
+                Terms.usual(SPEC.cover()),
+                Terms.trims(),
+                Ordering.PLAIN);
+    }
+
+    private static void everyPanelMovesOnce(Layout layout, String id) {
+        List<String> moving = layout.movement().panels().stream()
+                .flatMap(panel -> panel.held().pieces().stream())
+                .map(Panel::mark)
+                .toList();
+        List<String> laid = layout.panels().planes().stream()
+                .flatMap(plane -> plane.panels().stream())
+                .map(Panel::mark)
+                .toList();
+        assertThat(moving).as(id).containsExactlyInAnyOrderElementsOf(laid);
     }
 
     /** What was seen on a run over many buildings. */
@@ -123,6 +145,7 @@ class RealLayoutsTest {
             panels += plain.takeoff().panelCount();
             plain.panels().findings().forEach(f -> findings.merge(f.code().name(), 1, Integer::sum));
             String id = building.id();
+            everyPanelMovesOnce(plain, id);
             for (PlanePanels plane : plain.panels().planes()) {
                 double area = plain.roof().planes().get(plane.plane()).area().squareMetres();
                 hold(plane, area, id);
@@ -243,7 +266,8 @@ class RealLayoutsTest {
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
                     List.of(),
                     mild.valleys(),
-                    mild.trims()));
+                    mild.trims(),
+                    mild.ordering()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =
                         plane.finished().stream().mapToDouble(Region::area).sum();

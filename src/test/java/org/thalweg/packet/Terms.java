@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.thalweg.fastening.FasteningRules;
 import org.thalweg.finding.Source;
-import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
 import org.thalweg.reference.Metals;
 import org.thalweg.trim.BendAllowance;
@@ -65,7 +64,7 @@ final class Terms {
                 Metals.all().get(0),
                 Temperatures.USUAL,
                 Source.COMMON_PRACTICE,
-                Play.SCREW_HOLE,
+                MovementTerms.USUAL,
                 Optional.of(Rainfall.perHour(Length.metres(0.1))),
                 Length.metres(0.025),
                 List.of(),

@@ -27,7 +27,7 @@ final class ShapeMaker {
     private static final Map<Type, Shape> PLAIN = Map.of(
             String.class, new Shapes.Text(),
             Double.class, new Shapes.AnyNumber(),
-            Integer.class, new Shapes.WholeNumber(),
+            Long.class, new Shapes.WholeNumber(),
             Boolean.class, new Shapes.YesOrNo(),
             JsonNode.class, new TreeShape(),
             WireLength.class, new MeasureShapes.LengthShape(),

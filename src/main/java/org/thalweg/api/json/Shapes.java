@@ -49,28 +49,27 @@ final class Shapes {
         }
     }
 
-    /** A whole number, such as a count. */
+    /** A whole number, however it is written: 250, 250.0 and 2.5e2 are one number. */
     record WholeNumber() implements Shape {
+
+        /** Beyond it a {@code double} no longer tells neighbours apart. */
+        private static final double MOST = 1L << 53;
+
         @Override
         public String expected() {
             return "a whole number";
         }
 
         @Override
-        public @Nullable Integer read(Cursor cursor) throws IOException {
-            if (!cursor.token().isNumeric()) {
-                cursor.expected(this);
-                return null;
+        public @Nullable Long read(Cursor cursor) throws IOException {
+            if (cursor.token().isNumeric()) {
+                Double number = cursor.number();
+                if (number == null || Math.abs(number) <= MOST && number == Math.rint(number)) {
+                    return number == null ? null : (Long) number.longValue();
+                }
             }
-            Double number = cursor.number();
-            if (number == null) {
-                return null;
-            }
-            if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
-                cursor.expected(this);
-                return null;
-            }
-            return number.intValue();
+            cursor.expected(this);
+            return null;
         }
     }
 

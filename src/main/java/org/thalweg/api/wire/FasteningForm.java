@@ -2,6 +2,7 @@ package org.thalweg.api.wire;
 
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import org.thalweg.fastening.FixedPoint;
 
 /**
  * How things are fastened.
@@ -19,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param clipSpacing     clips
  * @param clipEndDistance how far from the end of a seam
  * @param screwPlay       what a fixed screw's hole leaves
+ * @param fixedPoint      where each panel is fixed
+ * @param clipTravel      how far a panel can slide in its clips
+ * @param hemEngagement   how much of a cleat lies in a hem
  */
 @Schema(
         name = "Fastening",
@@ -102,4 +106,28 @@ public record FasteningForm(
                         "How far a panel can move under a fixed screw before the hole stops it, each way. 0 m to 0.1 m in"
                                 + " the request's length unit. Default: 1/16 in (common practice, no source).")
         @Nullable
-        WireLength screwPlay) {}
+        WireLength screwPlay,
+
+        @Schema(
+                ref = "FixedPoint",
+                description =
+                        "Where each panel is fixed, so that it grows and shrinks from there. Default: eave (common"
+                                + " practice, no source).")
+        @Nullable
+        FixedPoint fixedPoint,
+
+        @Schema(
+                description =
+                        "How far a panel can slide in its clips, each way from where they were set. 0 m to 0.2 m in the"
+                                + " request's length unit. Default: not known; the answer then tells the travel that is"
+                                + " needed, and clips are not checked.")
+        @Nullable
+        WireLength clipTravel,
+
+        @Schema(
+                description =
+                        "How much of a cleat's lip lies in the hem that is hooked round it; no more than the hem counts."
+                                + " 0 m to 0.5 m in the request's length unit. Default: half of the hem (common practice, no"
+                                + " source).")
+        @Nullable
+        WireLength hemEngagement) {}

@@ -19,6 +19,7 @@ import org.thalweg.finding.Severity;
  * @param limit    the figure it was held against
  * @param source   where the limit comes from
  * @param needed   what would do instead
+ * @param panels   which panels it concerns
  */
 @Schema(
         name = "Finding",
@@ -60,7 +61,29 @@ public record FindingAnswer(
                         "What would do instead, by the name of the request's member or of what it is measured on, as"
                                 + " `coilWidth`; when there is such a figure.",
                 maxProperties = Limits.NEEDED)
-        Optional<Map<String, Figure>> needed) {
+        Optional<Map<String, Figure>> needed,
+
+        @Schema(description = "Which panels it concerns, where one thing is told of many.")
+        Optional<PanelsAnswer> panels) {
+
+    /**
+     * The panels a finding is told of.
+     *
+     * @param worst the one it is worst for
+     * @param count how many
+     */
+    @Schema(
+            name = "FindingPanels",
+            requiredProperties = {"worst", "count"},
+            description = "The panels a finding is told of; its figures are those of the worst.")
+    public record PanelsAnswer(
+            @Schema(
+                    description = "Mark of the one it is worst for; the first of those equally bad.",
+                    maxLength = Limits.ID_ANSWERED + 24)
+            String worst,
+
+            @Schema(description = "How many it concerns.", minimum = "1", maximum = "1e6")
+            int count) {}
 
     /**
      * Where.

@@ -2,6 +2,7 @@ package org.thalweg.api.wire;
 
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.panel.Lead;
@@ -21,7 +22,9 @@ import org.thalweg.panel.Lead;
  * @param trims    the trim of every edge
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
+ * @param movement how far panels move
  * @param order    equal blanks, counted
+ * @param orderLines what to order
  * @param totals   sums of what is listed
  * @param findings what a crew should know of it
  * @param cautions what holds for every roof
@@ -41,7 +44,9 @@ import org.thalweg.panel.Lead;
             "trims",
             "fasteners",
             "clips",
+            "movement",
             "order",
+            "orderLines",
             "totals",
             "findings",
             "cautions"
@@ -95,15 +100,28 @@ public record LayoutAnswer(
                 maxItems = Limits.FASTENERS)
         List<FastenerAnswer.ClipAnswer> clips,
 
+        @Schema(
+                description =
+                        "How far every panel moves from where it is fixed, and what lets it: by plane, then by strip in laying"
+                                + " order, then from the lowest up. Pieces that are lapped are one panel.",
+                maxItems = Limits.PANELS_ANSWERED)
+        List<MovementAnswer> movement,
+
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
+
+        @Schema(
+                description = "What to order, item by item; every quantity is counted from what is listed above.",
+                maxItems = Limits.ORDER_LINES)
+        List<OrderLineAnswer> orderLines,
 
         @Schema(description = "Sums of what is listed above.", maxItems = Limits.TOTALS)
         List<Total> totals,
 
         @Schema(
-                description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                        + " of the panels, in their order, then of the valleys, the hips, the fasteners and the trims.",
+                description =
+                        "What a crew should know: first of the roof, in the order of the planes and edges, then"
+                                + " of the panels, in their order, then of the valleys, the hips, the fasteners, what moves and the trims.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 
@@ -118,10 +136,12 @@ public record LayoutAnswer(
      * @param firstWidth   how wide the first panel is
      * @param panelCount   how many panels it takes
      * @param finishedArea what they show
+     * @param travelNeeded of its clips
+     * @param longestPanel its clips allow
      */
     @Schema(
             name = "LaidPlane",
-            requiredProperties = {"plane", "leads", "firstWidth", "panelCount", "finishedArea"},
+            requiredProperties = {"plane", "leads", "firstWidth", "panelCount", "finishedArea", "travelNeeded"},
             description = "How one plane is laid.")
     public record LaidPlane(
             @Schema(description = "The plane's id.", maxLength = Limits.ID_ANSWERED, examples = "south")
@@ -144,7 +164,20 @@ public record LayoutAnswer(
                     format = "double",
                     minimum = "0",
                     maximum = "1e18")
-            double finishedArea) {}
+            double finishedArea,
+
+            @Schema(
+                    ref = "PositiveLength",
+                    description =
+                            "How far its clips must let panels slide, each way: the most that `movement` tells of its"
+                                    + " panels.")
+            double travelNeeded,
+
+            @Schema(
+                    description =
+                            "The longest panel that `fastening.clipTravel` allows; left out where that is not given, or"
+                                    + " nothing moves.")
+            Optional<MarkedLength> longestPanel) {}
 
     /**
      * Equal blanks.
@@ -181,6 +214,7 @@ public record LayoutAnswer(
      * A sum.
      *
      * @param item     of what
+     * @param of       of which kind of it
      * @param quantity how much
      * @param unit     in which unit
      */
@@ -193,10 +227,17 @@ public record LayoutAnswer(
                     description = "What is summed: `panels`, `roofArea` (all planes), `finishedArea` (what the panels"
                             + " show), `orderedLength`, `orderedArea` (blanks as wide as they cover), `sheetArea`"
                             + " (blanks as wide as their flat sheet), `waste` (part of the ordered area that shows"
-                            + " nowhere), `mass` (of the sheet). The list is open.",
+                            + " nowhere), `mass` (of the panels' sheet), `valleyPieces`, `seams`, `clips`, `fasteners` (of each"
+                            + " kind, then all), `orderedMass` (the masses of the order lines). The list is open.",
                     maxLength = 40,
                     examples = "orderedArea")
             String item,
+
+            @Schema(
+                    description = "Which kind of it, where kinds are told apart, as `eave` of `fasteners`.",
+                    maxLength = 40,
+                    examples = "eave")
+            Optional<String> of,
 
             @Schema(
                     description = "How much, in the unit beside it.",

@@ -25,6 +25,7 @@ import org.thalweg.roof.PanelHold;
  * @param trims          what edges are trimmed with
  * @param fastening      how things are fastened
  * @param climate        heat and rain
+ * @param ordering       how the job is bought
  * @param laying         what single planes get instead
  * @param include        what else to answer
  * @param tolerance      how well the roof was measured
@@ -70,6 +71,9 @@ public record LayoutRequest(
 
         @Schema(description = "Heat and rain. Default: each member's own.") @Nullable @Valid
         ClimateForm climate,
+
+        @Schema(description = "How the job is bought. Default: each member's own.") @Nullable @Valid
+        OrderingForm ordering,
 
         @Schema(
                 maxProperties = Limits.PLANES,
@@ -261,8 +265,8 @@ public record LayoutRequest(
             @Schema(
                     ref = "PanelHold",
                     description =
-                            "How the panels' ends are held; read at valleys, where it decides hem, cleats and screws."
-                                    + " Default: fixed.")
+                            "How the panels' ends are held: at valleys it decides hem, cleats and screws, elsewhere whether a"
+                                    + " cleat or screws hold their lower ends, and so how far those may move. Default: fixed.")
             @Nullable
             PanelHold hold) {}
 

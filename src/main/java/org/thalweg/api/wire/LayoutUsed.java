@@ -22,6 +22,7 @@ import org.thalweg.roof.PanelHold;
  * @param trims          what edges are trimmed with
  * @param fastening      spacings
  * @param climate        heat and rain
+ * @param ordering       how it is bought
  * @param tapeRule       how tape marks are rounded
  * @param defaults       which of them the request left out
  */
@@ -37,6 +38,7 @@ import org.thalweg.roof.PanelHold;
             "trims",
             "fastening",
             "climate",
+            "ordering",
             "tapeRule",
             "defaults"
         },
@@ -64,6 +66,7 @@ public record LayoutUsed(
         TrimsUsed trims,
         ValleyUsed.FasteningUsed fastening,
         ValleyUsed.ClimateUsed climate,
+        OrderingUsed ordering,
 
         @Schema(description = "How tape marks are rounded.", maxLength = 200)
         String tapeRule,
@@ -73,6 +76,52 @@ public record LayoutUsed(
                         "Pointers to what the request left out and a default stands for, as" + " `#/panel/longest`.",
                 maxItems = Limits.DEFAULTS)
         List<@Size(max = 200) String> defaults) {
+
+    /**
+     * How it is bought.
+     *
+     * @param formed who forms the panels
+     * @param items  how single items are bought
+     */
+    @Schema(
+            name = "OrderingUsed",
+            requiredProperties = {"formed", "items"},
+            description = "How it is bought; members as in the request. Items not named are bought as needed.")
+    public record OrderingUsed(
+            @Schema(ref = "Formed", description = "Who forms the panels.")
+            OrderingForm.Formed formed,
+
+            @Schema(description = "How single items are bought.", maxProperties = Limits.ORDER_ITEMS)
+            Map<String, OrderRuleUsed> items) {}
+
+    /**
+     * How one item is bought.
+     *
+     * @param extraPercent more for what is lost
+     * @param packCount    pieces in a pack
+     * @param packLength   length in a pack
+     */
+    @Schema(
+            name = "OrderRuleUsed",
+            requiredProperties = "extraPercent",
+            description = "How one item is bought; members as in the request.")
+    public record OrderRuleUsed(
+            @Schema(
+                    description = "What is ordered more, in per cent.",
+                    format = "double",
+                    minimum = "0",
+                    maximum = "100")
+            double extraPercent,
+
+            @Schema(description = "Pieces in a pack.", minimum = "1", maximum = "1000000")
+            Optional<Long> packCount,
+
+            @Schema(
+                    description = "Length in a pack, in the request's length unit.",
+                    format = "double",
+                    minimum = "0",
+                    maximum = "1e9")
+            Optional<Double> packLength) {}
 
     /**
      * The panel, every member filled in.

@@ -1,6 +1,7 @@
 package org.thalweg.api.wire;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.api.wire.LineAnswer.LowAnswer;
@@ -13,11 +14,12 @@ import org.thalweg.valley.PanBlank.FoldKind;
  * @param from   where its lowest point lies
  * @param length of its blank
  * @param lap    over the piece below
+ * @param movement of its lower end
  * @param blank  its shape
  */
 @Schema(
         name = "PanPiece",
-        requiredProperties = {"mark", "from", "length", "lap", "blank"},
+        requiredProperties = {"mark", "from", "length", "lap", "movement", "blank"},
         description = "One piece of a pan.")
 public record PieceAnswer(
         @Schema(
@@ -34,7 +36,35 @@ public record PieceAnswer(
         @Schema(description = "How far it lies over the piece below; 0 for the first.")
         MarkedLength lap,
 
+        PieceMovementAnswer movement,
         BlankAnswer blank) {
+
+    /**
+     * How a piece moves.
+     *
+     * @param longer  by how much it grows
+     * @param shorter by how much it shrinks
+     * @param lapLeft of its lap
+     */
+    @Schema(
+            name = "PanPieceMovement",
+            requiredProperties = {"longer", "shorter"},
+            description =
+                    "How far the lower end of a piece moves when it is fastened at its head and free from there down: its outer"
+                            + " edges held by cleats on their folds, no screw through it below. Screws through the panels hold it"
+                            + " all along; where it would move further than they let it, a finding says so.")
+    public record PieceMovementAnswer(
+            @Schema(ref = "PositiveLength", description = "By how much it grows from installed to warmest.")
+            double longer,
+
+            @Schema(ref = "PositiveLength", description = "By how much it shrinks from installed to coldest.")
+            double shorter,
+
+            @Schema(
+                    ref = "PositiveLength",
+                    description =
+                            "What is left of its lap at its coldest; held against the least lap. Left out for the first.")
+            Optional<Double> lapLeft) {}
 
     /**
      * A blank, flat.

@@ -231,7 +231,7 @@ public record TrimsForm(
             @Min(1)
             @Max(Limits.TRIM_LEGS - 1)
             @Nullable
-            Integer atEdge,
+            Long atEdge,
 
             @Schema(
                     description =
@@ -239,7 +239,7 @@ public record TrimsForm(
                                     + " Default: the one at the edge.")
             @Size(max = Limits.TRIM_LEGS - 1)
             @Nullable
-            List<@Min(1) @Max(Limits.TRIM_LEGS - 1) Integer> withEdge,
+            List<@Min(1) @Max(Limits.TRIM_LEGS - 1) Long> withEdge,
 
             @Schema(
                     description =

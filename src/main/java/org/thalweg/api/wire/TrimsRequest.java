@@ -160,5 +160,5 @@ public record TrimsRequest(
             @Min(1)
             @Max(Limits.RUN_COUNT)
             @Nullable
-            Integer count) {}
+            Long count) {}
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.api.problem.Figure;
+import org.thalweg.fastening.FixedPoint;
 import org.thalweg.units.TemperatureScale;
 
 /** The figures valleys and hips were laid out with, given or default. */
@@ -102,6 +103,9 @@ public final class ValleyUsed {
      * @param clipSpacing     of clips
      * @param clipEndDistance from the end of a seam
      * @param screwPlay       of a fixed screw
+     * @param fixedPoint      of each panel
+     * @param clipTravel      of clips, when it is known
+     * @param hemEngagement   of hems, when the request has it
      */
     @Schema(
             name = "FasteningUsed",
@@ -118,7 +122,8 @@ public final class ValleyUsed {
                 "edgeDistance",
                 "clipSpacing",
                 "clipEndDistance",
-                "screwPlay"
+                "screwPlay",
+                "fixedPoint"
             },
             description = "Spacings as used; members mean what they mean in the request.")
     public record FasteningUsed(
@@ -134,7 +139,13 @@ public final class ValleyUsed {
             @Schema(ref = "PositiveLength") double edgeDistance,
             @Schema(ref = "PositiveLength") double clipSpacing,
             @Schema(ref = "PositiveLength") double clipEndDistance,
-            @Schema(ref = "PositiveLength") double screwPlay) {}
+            @Schema(ref = "PositiveLength") double screwPlay,
+            @Schema(ref = "FixedPoint") FixedPoint fixedPoint,
+
+            @Schema(description = "When it is known.") Optional<MarkedLength> clipTravel,
+
+            @Schema(description = "When the request has it; half of each hem otherwise.")
+            Optional<MarkedLength> hemEngagement) {}
 
     /**
      * Heat and rain; members as in the request.

@@ -1,0 +1,132 @@
+package org.thalweg.api;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.thalweg.api.problem.Echo;
+import org.thalweg.api.problem.Fault;
+import org.thalweg.api.problem.Figure;
+import org.thalweg.api.problem.Nearest;
+import org.thalweg.api.problem.ReadingCode;
+import org.thalweg.api.wire.OrderingForm;
+import org.thalweg.api.wire.OrderingForm.CoilForm;
+import org.thalweg.api.wire.OrderingForm.ItemForm;
+import org.thalweg.finding.Origin;
+import org.thalweg.takeoff.Coil;
+import org.thalweg.takeoff.OrderItem;
+import org.thalweg.takeoff.OrderRule;
+import org.thalweg.takeoff.Ordering;
+import org.thalweg.takeoff.Quantity;
+import org.thalweg.units.Length;
+
+/** Reads how a job is bought. */
+final class OrderingReader {
+
+    private static final Origin ITEMS = Origin.REQUEST.at("ordering").at("items");
+    private static final Origin COIL = Origin.REQUEST.at("ordering").at("coil");
+    private static final List<String> KNOWN =
+            Arrays.stream(OrderItem.values()).map(OrderItem::key).toList();
+
+    private final TapeReader tape;
+    private final Map<OrderItem, OrderRule> rules = new EnumMap<>(OrderItem.class);
+
+    OrderingReader(TapeReader tape) {
+        this.tape = tape;
+    }
+
+    /**
+     * How it is bought.
+     *
+     * @param thickness of the sheet, which says how much of it is on a coil
+     */
+    Ordering read(@Nullable OrderingForm form, Length thickness) {
+        if (form == null) {
+            return Ordering.PLAIN;
+        }
+        if (form.items() != null) {
+            form.items().forEach(this::read);
+        }
+        boolean onSite = form.formed() == OrderingForm.Formed.ON_SITE;
+        if (form.coil() != null) {
+            coil(form.coil(), onSite, thickness);
+        }
+        return new Ordering(onSite ? Ordering.Formed.ON_SITE : Ordering.Formed.BY_SUPPLIER, rules);
+    }
+
+    private void coil(CoilForm form, boolean onSite, Length thickness) {
+        if (!onSite) {
+            tape.note(() -> Fault.of(
+                    ReadingCode.UNKNOWN_MEMBER,
+                    COIL.pointer(),
+                    "A coil is only read beside \"formed\": \"onSite\". Leave it out, or say so."));
+        }
+        Length outer = tape.length(form.outerDiameter(), COIL.at("outerDiameter"), Limits.COIL_DIAMETER);
+        Length core = tape.length(form.coreDiameter(), COIL.at("coreDiameter"), Limits.CORE_DIAMETER);
+        if (core.metres() <= 0 || thickness.metres() <= 0) {
+            return;
+        }
+        if (outer.compareTo(core) <= 0) {
+            noteNoRing(outer, core);
+            return;
+        }
+        OrderRule given = rules.getOrDefault(OrderItem.COIL, OrderRule.AS_NEEDED);
+        rules.put(
+                OrderItem.COIL,
+                new OrderRule(
+                        given.extra(),
+                        OptionalDouble.of(
+                                new Coil(outer, core).length(thickness).metres())));
+    }
+
+    private void noteNoRing(Length outer, Length core) {
+        Figure actual = tape.figure(outer);
+        Figure limit = tape.figure(core);
+        tape.note(() -> Fault.of(
+                ReadingCode.OUT_OF_RANGE,
+                COIL.at("outerDiameter").pointer(),
+                "The coil is %s wide; it must be more than its core, %s.".formatted(actual.text(), limit.text()),
+                actual,
+                limit));
+    }
+
+    private void read(String key, ItemForm form) {
+        Origin at = ITEMS.at(key);
+        Optional<OrderItem> item = OrderItem.of(key);
+        if (item.isEmpty()) {
+            tape.note(() -> Fault.of(
+                    ReadingCode.UNKNOWN_VALUE,
+                    at.pointer(),
+                    "%s is no item of an order.%s Known: %s."
+                            .formatted(Echo.of(key), Nearest.hint(key, KNOWN), String.join(", ", KNOWN))));
+            return;
+        }
+        double percent = form.extraPercent() == null ? 0 : form.extraPercent();
+        rules.put(item.get(), new OrderRule(Math.round(percent * 100), pack(item.get(), form, at)));
+    }
+
+    private OptionalDouble pack(OrderItem item, ItemForm form, Origin at) {
+        boolean counted = item.kind() == Quantity.Kind.COUNT;
+        if (form.packCount() != null && !counted) {
+            noteWrongPack(at.at("packCount"), "measured by its length. Give packLength");
+        }
+        if (form.packLength() != null && counted) {
+            noteWrongPack(at.at("packLength"), "counted. Give packCount");
+        }
+        if (counted) {
+            return form.packCount() == null ? OptionalDouble.empty() : OptionalDouble.of(form.packCount());
+        }
+        Optional<Length> pack = tape.given(form.packLength(), at.at("packLength"), Limits.PACK_LENGTH);
+        return pack.isPresent() && pack.get().metres() > 0
+                ? OptionalDouble.of(pack.get().metres())
+                : OptionalDouble.empty();
+    }
+
+    private void noteWrongPack(Origin at, String why) {
+        tape.note(() -> Fault.of(
+                ReadingCode.UNKNOWN_MEMBER, at.pointer(), "This item is %s, or leave the pack out.".formatted(why)));
+    }
+}

@@ -1,0 +1,87 @@
+package org.thalweg.api;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.api.problem.Figure;
+import org.thalweg.api.wire.LayoutAnswer.Total;
+import org.thalweg.api.wire.OrderLineAnswer;
+import org.thalweg.fastening.FastenerKind;
+import org.thalweg.packet.Layout;
+import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.units.Area;
+import org.thalweg.units.Units;
+
+/** Writes the sums of what a layout lists. */
+final class TotalsWriter {
+
+    /** UN/CEFACT Recommendation 20. */
+    private static final String PER_CENT = "P1";
+
+    private final Units units;
+    private final List<Total> totals = new ArrayList<>();
+
+    TotalsWriter(Units units) {
+        this.units = units;
+    }
+
+    List<Total> totals(Layout layout, List<OrderLineAnswer> order) {
+        panels(layout.takeoff());
+        count(
+                "valleyPieces",
+                layout.valleys().stream()
+                        .mapToInt(valley -> valley.layout().pieces().size())
+                        .sum());
+        count("seams", layout.seams().seams().size());
+        count("clips", layout.seams().clipCount());
+        int fasteners = 0;
+        for (FastenerKind kind : FastenerKind.values()) {
+            int count = layout.fasteners().count(kind);
+            fasteners += count;
+            if (count > 0) {
+                totals.add(new Total("fasteners", Optional.of(kind.wire()), count, OrderWriter.PIECE));
+            }
+        }
+        count("fasteners", fasteners);
+        mass(order);
+        return totals;
+    }
+
+    private void panels(PanelTakeoff takeoff) {
+        count("panels", takeoff.panelCount());
+        area("roofArea", takeoff.roofArea());
+        area("finishedArea", takeoff.finishedArea());
+        add(
+                "orderedLength",
+                units.length().round(takeoff.orderedLength()),
+                units.length().code());
+        area("orderedArea", takeoff.orderedArea());
+        area("sheetArea", takeoff.sheetArea());
+        add("waste", Math.max(0, Math.rint(takeoff.waste() * 1e4) / 1e2), PER_CENT);
+        add("mass", units.mass().round(takeoff.mass()), units.mass().code());
+    }
+
+    /** A sum of printed masses, so that it is the sum of what is printed. */
+    private void mass(List<OrderLineAnswer> order) {
+        double sum = order.stream()
+                .flatMap(line -> line.mass().stream())
+                .mapToDouble(Figure::value)
+                .sum();
+        add(
+                "orderedMass",
+                units.mass().round(units.mass().of(sum)),
+                units.mass().code());
+    }
+
+    private void count(String item, int count) {
+        add(item, count, OrderWriter.PIECE);
+    }
+
+    private void area(String item, Area area) {
+        add(item, units.area().round(area), units.area().code());
+    }
+
+    private void add(String item, double quantity, String unit) {
+        totals.add(new Total(item, Optional.empty(), quantity, unit));
+    }
+}

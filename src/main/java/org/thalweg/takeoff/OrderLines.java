@@ -1,0 +1,140 @@
+package org.thalweg.takeoff;
+
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.fastening.FastenerKind;
+import org.thalweg.fastening.FastenerRow;
+import org.thalweg.fastening.Seam;
+import org.thalweg.panel.Panel;
+import org.thalweg.panel.PlanePanels;
+import org.thalweg.roof.EdgeKind;
+import org.thalweg.takeoff.OrderLine.Made;
+import org.thalweg.units.Length;
+import org.thalweg.valley.CleatRun;
+import org.thalweg.valley.PanPiece;
+import org.thalweg.valley.ValleyLayout;
+import org.thalweg.valley.ValleySide;
+
+/**
+ * The order of a job, line by line. Every line is counted from what the layout lists, from nothing else.
+ *
+ * <p>Known limits: pans, trims and cleats are ordered as long as their pieces are, not yet as whole stock lengths. A cleat along
+ * an edge that is no valley is ordered as long as the row of its fasteners, edge distances added.
+ *
+ * @param lines item by item, in the order of {@link OrderItem}; nothing that is not needed
+ */
+public record OrderLines(List<OrderLine> lines) {
+
+    public OrderLines {
+        lines = List.copyOf(lines);
+    }
+
+    public static OrderLines of(OrderCase asked) {
+        OrderSheet sheet =
+                new OrderSheet(asked.ordering(), asked.sheet(), asked.roof().tolerance());
+        panels(asked, sheet);
+        asked.valleys().forEach(valley -> pan(valley, asked, sheet));
+        cleats(asked, sheet);
+        clips(asked, sheet);
+        asked.rows().rows().forEach(row -> screws(row, sheet));
+        return new OrderLines(sheet.lines());
+    }
+
+    /** What shows is told as the length of whole panels that would show as much. */
+    private static void panels(OrderCase asked, OrderSheet sheet) {
+        boolean coil = asked.ordering().formed() == Ordering.Formed.ON_SITE;
+        Made made = made(asked, asked.sheet().girth());
+        double cover = asked.spec().cover().metres();
+        for (PlanePanels plane : asked.panels().planes()) {
+            double blanks = 0;
+            double finished = 0;
+            double cut = 0;
+            for (Panel panel : plane.panels()) {
+                blanks += panel.blankLength().metres();
+                finished += panel.finished().area();
+                cut += panel.cut().area();
+            }
+            sheet.add(
+                    coil ? OrderItem.COIL : OrderItem.PANEL,
+                    Optional.of(made),
+                    asked.roof().planes().get(plane.plane()).id(),
+                    Quantity.of(Quantity.Kind.LENGTH, blanks, finished / cover, (cut - finished) / cover),
+                    coil ? 0 : plane.panels().size());
+        }
+    }
+
+    private static void pan(ValleyLayout valley, OrderCase asked, OrderSheet sheet) {
+        double pieces = 0;
+        double laps = 0;
+        for (PanPiece piece : valley.pieces()) {
+            pieces += piece.length().metres();
+            laps += piece.lap().metres();
+        }
+        sheet.add(
+                OrderItem.VALLEY_PAN,
+                Optional.of(made(asked, valley.spec().coilWidth())),
+                valley.edge().edge().id(),
+                Quantity.of(Quantity.Kind.LENGTH, pieces, valley.edge().length().metres(), laps),
+                valley.pieces().size());
+    }
+
+    private static void cleats(OrderCase asked, OrderSheet sheet) {
+        for (ValleyLayout valley : asked.valleys()) {
+            for (ValleySide side : valley.sides()) {
+                side.cleat().ifPresent(cleat -> cleat(valley, cleat, sheet));
+            }
+        }
+        double ends = 2 * asked.rules().edgeDistance().metres();
+        for (FastenerRow row : asked.rows().rows()) {
+            if (row.kind() == FastenerKind.CLEAT && !atValley(row, asked)) {
+                sheet.add(
+                        OrderItem.CLEAT,
+                        Optional.empty(),
+                        asked.roof().edges().get(row.edge()).id(),
+                        Quantity.length(row.from().distance(row.to()) + ends),
+                        1);
+            }
+        }
+    }
+
+    private static void cleat(ValleyLayout valley, CleatRun cleat, OrderSheet sheet) {
+        sheet.add(
+                OrderItem.CLEAT,
+                Optional.empty(),
+                valley.edge().edge().id(),
+                Quantity.length(cleat.length().metres()),
+                cleat.count());
+    }
+
+    /** Valleys tell their own cleats; the rows along them only hold them. */
+    private static boolean atValley(FastenerRow row, OrderCase asked) {
+        return row.edge() >= 0 && asked.roof().edges().get(row.edge()).kind() == EdgeKind.VALLEY;
+    }
+
+    private static void clips(OrderCase asked, OrderSheet sheet) {
+        for (Seam seam : asked.seams().seams()) {
+            String plane = asked.roof().planes().get(seam.plane()).id();
+            int clips = seam.count();
+            sheet.add(OrderItem.CLIP, Optional.empty(), plane, Quantity.count(clips), 0);
+            sheet.add(
+                    OrderItem.DECK_SCREW,
+                    Optional.empty(),
+                    OrderItem.CLIP.key(),
+                    Quantity.count((long) clips * asked.rules().clips().screws()),
+                    0);
+        }
+    }
+
+    private static void screws(FastenerRow row, OrderSheet sheet) {
+        sheet.add(
+                row.kind().throughPanel() ? OrderItem.PANEL_SCREW : OrderItem.DECK_SCREW,
+                Optional.empty(),
+                row.kind().wire(),
+                Quantity.count(row.count()),
+                0);
+    }
+
+    private static Made made(OrderCase asked, Length width) {
+        return new Made(asked.sheet().metal(), asked.sheet().thickness(), width, Optional.empty());
+    }
+}

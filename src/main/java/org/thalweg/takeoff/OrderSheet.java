@@ -1,0 +1,85 @@
+package org.thalweg.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.thalweg.geometry.Tolerance;
+import org.thalweg.takeoff.OrderLine.Made;
+import org.thalweg.takeoff.OrderLine.Use;
+import org.thalweg.units.Area;
+import org.thalweg.units.Mass;
+
+/** Lines of an order while they are added up: like goods on one line, with what they are for. */
+final class OrderSheet {
+
+    private final Ordering ordering;
+    private final PanelSheet metal;
+    private final Tolerance tolerance;
+    private final Map<Goods, Sum> sums = new LinkedHashMap<>();
+
+    /**
+     * @param metal what everything is made of that is braked or formed
+     */
+    OrderSheet(Ordering ordering, PanelSheet metal, Tolerance tolerance) {
+        this.ordering = ordering;
+        this.metal = metal;
+        this.tolerance = tolerance;
+    }
+
+    private record Goods(OrderItem item, Optional<Made> made) {}
+
+    private static final class Sum {
+        private double net;
+        private double lap;
+        private double waste;
+        private long pieces;
+        private final Map<String, Double> uses = new LinkedHashMap<>();
+    }
+
+    /** Adds what is needed for one use; nothing is no line. */
+    void add(OrderItem item, Optional<Made> made, String use, Quantity quantity, long pieces) {
+        if (quantity.ordered() <= 0) {
+            return;
+        }
+        Sum sum = sums.computeIfAbsent(new Goods(item, made), goods -> new Sum());
+        sum.net += quantity.net();
+        sum.lap += quantity.lap();
+        sum.waste += quantity.waste();
+        sum.pieces += pieces;
+        sum.uses.merge(use, quantity.net(), Double::sum);
+    }
+
+    /** Item by item; goods of one item as they came. */
+    List<OrderLine> lines() {
+        List<OrderLine> lines = new ArrayList<>(sums.size());
+        sums.forEach((goods, sum) -> lines.add(line(goods, sum)));
+        lines.sort(Comparator.comparing(OrderLine::item));
+        return lines;
+    }
+
+    private OrderLine line(Goods goods, Sum sum) {
+        OrderRule rule = ordering.rule(goods.item());
+        Quantity bought = new Quantity(goods.item().kind(), sum.net, sum.lap, sum.waste).bought(rule, tolerance);
+        List<Use> uses = new ArrayList<>(sum.uses.size());
+        sum.uses.forEach((name, amount) -> uses.add(new Use(name, amount)));
+        return new OrderLine(
+                goods.item(),
+                goods.made(),
+                uses,
+                bought,
+                sum.pieces > 0 ? OptionalLong.of(sum.pieces) : OptionalLong.empty(),
+                rule.pack().isPresent()
+                        ? OptionalLong.of(
+                                Math.round(bought.ordered() / rule.pack().getAsDouble()))
+                        : OptionalLong.empty(),
+                goods.made().map(made -> mass(made, bought)));
+    }
+
+    private Mass mass(Made made, Quantity bought) {
+        return metal.mass().of(new Area(bought.ordered() * made.width().metres()));
+    }
+}

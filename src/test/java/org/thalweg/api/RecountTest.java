@@ -1,0 +1,253 @@
+package org.thalweg.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.junit.QuarkusTest;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * A reader of the answer, who knows nothing else, counts everything in the detailed lists again and finds the totals and the
+ * order. A total that nobody here knows how to count fails.
+ */
+@QuarkusTest
+class RecountTest {
+
+    private static final Recount NEVER = new Recount(Double.NaN, 0);
+
+    private static JsonNode layOut(String example) throws IOException {
+        String request = Files.readString(Path.of("openapi", "examples", example + ".request.json"));
+        return Door.post("/v1/layouts", request).json();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    void everyTotalIsFoundAgainInTheLists(String example) throws IOException {
+        JsonNode answer = layOut(example);
+        assertThat(answer.path("totals")).isNotEmpty();
+        for (JsonNode total : answer.path("totals")) {
+            String item = total.path("item").asText();
+            Recount recount = recount(answer, item, total.path("of").asText());
+            assertThat(total.path("quantity").asDouble())
+                    .as("%s %s", item, total.path("of").asText())
+                    .isCloseTo(recount.sum, within(recount.offBy));
+        }
+    }
+
+    /** What was counted again, and by how much rounding each listed figure may have moved it. */
+    private record Recount(double sum, double offBy) {
+
+        static Recount of(long count) {
+            return new Recount(count, 0);
+        }
+
+        /** A sum of figures listed to four decimals. */
+        static Recount of(JsonNode list, ToDoubleFunction<JsonNode> figure) {
+            double sum = 0;
+            for (JsonNode entry : list) {
+                sum += figure.applyAsDouble(entry);
+            }
+            return new Recount(sum, (list.size() + 1) * 0.51e-4);
+        }
+    }
+
+    private static Recount recount(JsonNode answer, String item, String of) {
+        JsonNode panels = answer.path("panels");
+        return switch (item) {
+            case "panels" -> Recount.of(panels.size());
+            case "roofArea" ->
+                Recount.of(
+                        answer.at("/roof/planes"), plane -> plane.path("area").asDouble());
+            case "finishedArea" ->
+                Recount.of(
+                        answer.path("laid"), plane -> plane.path("finishedArea").asDouble());
+            case "orderedLength" -> Recount.of(panels, RecountTest::blank);
+            case "orderedArea" -> blanks(answer, "cover");
+            case "sheetArea" -> blanks(answer, "girth");
+            case "waste" -> waste(answer);
+            case "mass" -> mass(answer);
+            case "orderedMass" -> orderedMass(answer);
+            case "valleyPieces" ->
+                Recount.of(count(
+                        answer.path("valleys"), valley -> valley.path("pieces").size()));
+            case "seams" -> Recount.of(answer.path("clips").size());
+            case "clips" ->
+                Recount.of(
+                        count(answer.path("clips"), seam -> seam.path("places").size()));
+            case "fasteners" -> Recount.of(fasteners(answer, row -> of.isEmpty() || row.equals(of)));
+            default -> throw new AssertionError("nobody knows how to count " + item);
+        };
+    }
+
+    private static double blank(JsonNode panel) {
+        return panel.at("/blankLength/value").asDouble();
+    }
+
+    /** All blanks as wide as they cover, or as their sheet: of the examples in inches, answered in square feet. */
+    private static Recount blanks(JsonNode answer, String width) {
+        double length = Recount.of(answer.path("panels"), RecountTest::blank).sum;
+        return new Recount(
+                area(answer, length * answer.at("/used/panel/" + width).asDouble()), 0.001);
+    }
+
+    private static double area(JsonNode answer, double squareLength) {
+        String units = answer.at("/units/length").asText() + " "
+                + answer.at("/units/area").asText();
+        return switch (units) {
+            case "in ft2" -> squareLength / 144;
+            case "mm m2" -> squareLength / 1e6;
+            case "m m2" -> squareLength;
+            default -> throw new AssertionError("no example was in " + units);
+        };
+    }
+
+    private static Recount waste(JsonNode answer) {
+        double ordered = blanks(answer, "cover").sum;
+        double finished = Recount.of(
+                        answer.path("laid"), plane -> plane.path("finishedArea").asDouble())
+                .sum;
+        return new Recount(100 * (1 - finished / ordered), 0.0051);
+    }
+
+    private static Recount mass(JsonNode answer) {
+        double perArea = answer.at("/used/panel/massPerArea/value").asDouble();
+        double mass = blanks(answer, "girth").sum * perArea;
+        return new Recount(mass, mass * 0.0006 / perArea);
+    }
+
+    private static Recount orderedMass(JsonNode answer) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (JsonNode line : answer.path("orderLines")) {
+            sum = sum.add(
+                    line.at("/mass/value").isNumber() ? line.at("/mass/value").decimalValue() : BigDecimal.ZERO);
+        }
+        return new Recount(sum.doubleValue(), 0);
+    }
+
+    private static long count(JsonNode list, ToDoubleFunction<JsonNode> each) {
+        double count = 0;
+        for (JsonNode entry : list) {
+            count += each.applyAsDouble(entry);
+        }
+        return Math.round(count);
+    }
+
+    private static long fasteners(JsonNode answer, Predicate<String> kind) {
+        return count(
+                answer.path("fasteners"),
+                row -> kind.test(row.path("kind").asText()) ? row.path("places").size() : 0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    void everyOrderLineIsFoundAgainInTheLists(String example) throws IOException {
+        JsonNode answer = layOut(example);
+        for (JsonNode line : answer.path("orderLines")) {
+            Map<String, Recount> uses = uses(answer, line.path("item").asText());
+            List<String> named = new ArrayList<>();
+            for (JsonNode use : line.path("uses")) {
+                String name = use.path("use").asText();
+                named.add(name);
+                Recount recount = uses.getOrDefault(name, NEVER);
+                assertThat(use.path("quantity").asDouble())
+                        .as("%s of %s", name, line.path("item").asText())
+                        .isCloseTo(recount.sum, within(recount.offBy));
+            }
+            assertThat(named).containsExactlyInAnyOrderElementsOf(uses.keySet());
+        }
+    }
+
+    /** What an item is for, counted again. */
+    private static Map<String, Recount> uses(JsonNode answer, String item) {
+        return switch (item) {
+            case "panel", "coil" -> shown(answer);
+            case "valleyPan" -> lengths(answer);
+            case "cleat" -> cleats(answer);
+            case "clip" -> clips(answer);
+            case "panelScrew" -> screws(answer, true);
+            case "deckScrew" -> deckScrews(answer);
+            default -> throw new AssertionError("nobody knows what " + item + " is for");
+        };
+    }
+
+    private static Map<String, Recount> shown(JsonNode answer) {
+        Map<String, Recount> uses = new TreeMap<>();
+        double cover = area(answer, answer.at("/used/panel/cover").asDouble());
+        for (JsonNode plane : answer.path("laid")) {
+            uses.put(
+                    plane.path("plane").asText(),
+                    new Recount(plane.path("finishedArea").asDouble() / cover, 0.51e-4 / cover + 0.51e-4));
+        }
+        return uses;
+    }
+
+    private static Map<String, Recount> lengths(JsonNode answer) {
+        Map<String, Recount> uses = new TreeMap<>();
+        answer.path("valleys")
+                .forEach(valley -> uses.put(
+                        valley.path("edge").asText(),
+                        new Recount(valley.at("/length/value").asDouble(), 0)));
+        return uses;
+    }
+
+    private static Map<String, Recount> cleats(JsonNode answer) {
+        Map<String, Recount> uses = new TreeMap<>();
+        for (JsonNode valley : answer.path("valleys")) {
+            double length = 0;
+            for (JsonNode side : valley.path("sides")) {
+                length += side.at("/cleat/length/value").asDouble();
+            }
+            if (length > 0) {
+                uses.put(valley.path("edge").asText(), new Recount(length, 1.1e-4));
+            }
+        }
+        return uses;
+    }
+
+    private static Map<String, Recount> clips(JsonNode answer) {
+        Map<String, Recount> uses = new TreeMap<>();
+        for (JsonNode seam : answer.path("clips")) {
+            add(uses, seam.path("plane").asText(), seam.path("places").size());
+        }
+        return uses;
+    }
+
+    private static Map<String, Recount> screws(JsonNode answer, boolean throughPanel) {
+        Map<String, Recount> uses = new TreeMap<>();
+        for (JsonNode row : answer.path("fasteners")) {
+            if (row.has("panel") == throughPanel) {
+                add(uses, row.path("kind").asText(), row.path("places").size());
+            }
+        }
+        return uses;
+    }
+
+    /** Clips take two screws each. */
+    private static Map<String, Recount> deckScrews(JsonNode answer) {
+        Map<String, Recount> uses = screws(answer, false);
+        add(
+                uses,
+                "clip",
+                2
+                        * (int) clips(answer).values().stream()
+                                .mapToDouble(Recount::sum)
+                                .sum());
+        return uses;
+    }
+
+    private static void add(Map<String, Recount> uses, String name, int count) {
+        uses.merge(name, Recount.of(count), (one, other) -> Recount.of(Math.round(one.sum + other.sum)));
+    }
+}
