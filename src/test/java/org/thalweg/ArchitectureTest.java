@@ -60,6 +60,7 @@ class ArchitectureTest {
             room("finding").uses("units", "geometry"),
             room("reference").uses("units", "finding").imports("org.apache.commons.csv.."),
             room("roof").uses("units", "geometry", "finding", "reference"),
+            room("underlayment").uses(ROOF_AND_BELOW),
             room("panel").uses(ROOF_AND_BELOW),
             room("valley").uses(ROOF_AND_BELOW),
             room("trim").uses(ROOF_AND_BELOW),
