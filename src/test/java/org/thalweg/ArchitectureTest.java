@@ -65,6 +65,8 @@ class ArchitectureTest {
             room("valley").uses(ROOF_AND_BELOW),
             room("trim").uses(ROOF_AND_BELOW),
             room("fastening").uses("units", "geometry", "finding", "reference", "roof", "panel", "valley"),
+            room("sealing")
+                    .uses("units", "geometry", "finding", "reference", "roof", "panel", "valley", "trim", "fastening"),
             room("drainage").uses(ROOF_AND_BELOW),
             room("movement").uses("units", "finding", "reference"),
             room("takeoff").uses(ALL_ABOVE),
