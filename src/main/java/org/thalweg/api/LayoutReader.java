@@ -23,7 +23,9 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.panel.Start;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.sealing.SealingRules;
 import org.thalweg.takeoff.PanelSheet;
+import org.thalweg.underlayment.UnderlayCase;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
@@ -58,13 +60,25 @@ final class LayoutReader {
         ValleyTerms valleys = new ValleyTermsReader(
                         request.valleyPan(), request.fastening(), request.climate(), request.hipCap(), unit, tape)
                 .read(spec.cover(), sheet.metal(), rules);
+        UnderlayCase underlay = new UnderlaymentReader(request.underlayment(), unit, tape).read();
+        SealingRules sealing = new SealingReader(request.sealing(), unit, tape).read(rules.edgeDistance());
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
         orNone(request.laying()).forEach((plane, form) -> byPlane.add(laying(plane, form, laying, spec)));
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
-        return new LayoutCase(survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys);
+        return new LayoutCase(
+                survey,
+                spec,
+                sheet,
+                treatments.byKind(),
+                treatments.byEdge(),
+                laying,
+                byPlane,
+                valleys,
+                underlay,
+                sealing);
     }
 
     private Start wholePanel() {

@@ -18,6 +18,8 @@ import org.thalweg.api.wire.LayoutUsed.PanelUsed;
 import org.thalweg.api.wire.LayoutUsed.StartUsed;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.RiseAndRun;
+import org.thalweg.api.wire.SealRunAnswer;
+import org.thalweg.api.wire.UnderlaymentAnswer;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.panel.Panel;
@@ -68,6 +70,13 @@ final class LayoutWriter {
         layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
         findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
         FastenerWriter fasteners = new FastenerWriter(units, layout.roof());
+        UnderlaymentAnswer underlayment =
+                new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice());
+        List<SealRunAnswer> sealing = new SealingWriter(units).write(layout.roof(), layout.sealing());
+        List<Total> totals = new ArrayList<>(totals(layout.takeoff()));
+        totals.addAll(UnderlaymentWriter.totals(underlayment));
+        totals.addAll(new SealingWriter(units)
+                .totals(sealing, asked.sealing(), layout.roof().tolerance()));
         return new LayoutAnswer(
                 engine,
                 digest,
@@ -80,8 +89,10 @@ final class LayoutWriter {
                 new HipWriter(units).write(layout.hips()),
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
+                underlayment,
+                sealing,
                 order(layout.takeoff(), asked),
-                totals(layout.takeoff()),
+                totals,
                 findings,
                 Cautions.ALL);
     }
@@ -145,6 +156,8 @@ final class LayoutWriter {
                 used.pan(asked.valleys()),
                 used.hipCap(asked.valleys()),
                 used.fastening(asked.valleys()),
+                new UnderlaymentWriter(units).used(asked.underlay()),
+                new SealingWriter(units).used(asked.sealing()),
                 used.climate(asked.valleys(), request.climate()),
                 Tape.rule(units.length()),
                 defaults(request));
@@ -204,6 +217,8 @@ final class LayoutWriter {
         UsedWriter.ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
         UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);
         UsedWriter.hipCapDefaults(request.hipCap(), left);
+        UnderlaymentWriter.defaults(request.underlayment(), left);
+        SealingWriter.defaults(request.sealing(), left);
         return left;
     }
 

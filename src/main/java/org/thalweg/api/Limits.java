@@ -5,6 +5,7 @@ import org.thalweg.packet.Layouts;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
+import org.thalweg.underlayment.UnderlayWork;
 import org.thalweg.units.Tape;
 
 /**
@@ -47,6 +48,9 @@ public final class Limits {
     public static final int COLDEST = -150;
     public static final int WARMEST = 400;
 
+    /** Lines of tape or beads of sealant side by side. */
+    public static final int LINES = 6;
+
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
 
@@ -66,6 +70,11 @@ public final class Limits {
 
     /** Of one valley: 114 lines, and 10 for each station and the foot, both sides together. */
     public static final int FASTENERS = Layouts.MOST_FASTENERS;
+
+    public static final int SHEETS = UnderlayWork.MOST_SHEETS;
+
+    /** Two for each row of fasteners, and for cleats and laps as many again. */
+    public static final int SEAL_RUNS = 4 * Layouts.MOST_FASTENERS;
 
     public static final int WORKING = 114 + 10 * (STATIONS + 1);
 
@@ -134,6 +143,18 @@ public final class Limits {
     public static final Limit RIB_CLEARANCE = Limit.length("ribClearance", 0, 0.5, "#/fastening/ribClearance");
     public static final Limit EDGE_DISTANCE = Limit.length("edgeDistance", 0, 0.5, "#/fastening/edgeDistance");
     public static final Limit SCREW_PLAY = Limit.length("screwPlay", 0, 0.1, "#/fastening/screwPlay");
+
+    public static final Limit ROLL_WIDTH = Limit.length("rollWidth", 0.2, 5, "#/underlayment/rollWidth");
+    public static final Limit ROLL_LENGTH = Limit.length("rollLength", 2, 500, "#/underlayment/rollLength");
+    public static final Limit ROLL_SIDE_LAP = Limit.length("rollSideLap", 0, 4.9, "#/underlayment/sideLap");
+    public static final Limit ROLL_END_LAP = Limit.length("rollEndLap", 0, 0.9, "#/underlayment/endLap");
+    public static final Limit END_LAPS_APART = Limit.length("endLapsApart", 0, 10, "#/underlayment/endLapsApart");
+    public static final Limit OVERHANG = Limit.length("overhang", 0, 10, "#/underlayment/iceBarrier/overhang");
+    public static final Limit INSIDE_WALL = Limit.length("insideWall", 0, 10, "#/underlayment/iceBarrier/insideWall");
+    public static final Limit ALONG_SLOPE = Limit.length("alongSlope", 0, 10, "#/underlayment/iceBarrier/alongSlope");
+    public static final Limit VALLEY_WIDTH = Limit.length("valleyWidth", 0, 5, "#/underlayment/iceBarrier/valleyWidth");
+    public static final Limit RIVET_SPACING = Limit.length("rivetSpacing", 0.005, 1, "#/sealing/rivetSpacing");
+    public static final Limit BEAD = Limit.length("beadPerCartridge", 0.1, 1_000, "#/sealing/beadPerCartridge");
 
     /** In an hour. */
     public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
@@ -217,6 +238,18 @@ public final class Limits {
             RIB_CLEARANCE,
             EDGE_DISTANCE,
             SCREW_PLAY,
+            ROLL_WIDTH,
+            ROLL_LENGTH,
+            ROLL_SIDE_LAP,
+            ROLL_END_LAP,
+            END_LAPS_APART,
+            OVERHANG,
+            INSIDE_WALL,
+            ALONG_SLOPE,
+            VALLEY_WIDTH,
+            Limit.atMost("sealingLines", LINES, "1", "#/sealing/*", "400 OUT_OF_RANGE"),
+            RIVET_SPACING,
+            BEAD,
             new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
             RAINFALL,
             CAP_LEG,
@@ -226,6 +259,7 @@ public final class Limits {
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),
+            Limit.atMost("sheets", SHEETS, "1", "#/roof", "422 TOO_MANY_SHEETS"),
             Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),

@@ -1,12 +1,16 @@
 package org.thalweg.packet;
 
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.Seams;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
+import org.thalweg.sealing.Sealing;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.underlayment.IceBarrier;
+import org.thalweg.underlayment.Underlay;
 import org.thalweg.valley.HipLayout;
 
 /**
@@ -19,6 +23,9 @@ import org.thalweg.valley.HipLayout;
  * @param hips       every hip, likewise
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
+ * @param underlay   the sheets under the metal
+ * @param ice        the ice barrier, if there is one
+ * @param sealing    tape, sealant, closures and rivets
  * @param takeoff    what to order
  */
 public record Layout(
@@ -29,6 +36,9 @@ public record Layout(
         List<HipLayout> hips,
         FastenerRows fasteners,
         Seams seams,
+        Underlay underlay,
+        Optional<IceBarrier> ice,
+        Sealing sealing,
         PanelTakeoff takeoff) {
 
     public Layout {

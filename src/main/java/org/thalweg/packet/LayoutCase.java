@@ -7,7 +7,9 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.sealing.SealingRules;
 import org.thalweg.takeoff.PanelSheet;
+import org.thalweg.underlayment.UnderlayCase;
 
 /**
  * A layout as asked for.
@@ -20,6 +22,8 @@ import org.thalweg.takeoff.PanelSheet;
  * @param laying     how planes are laid
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
+ * @param underlay   the sheets under the metal
+ * @param sealing    with how much everything is made tight
  */
 public record LayoutCase(
         RoofSurvey survey,
@@ -29,7 +33,9 @@ public record LayoutCase(
         List<EdgeException> byEdge,
         PlaneLaying laying,
         List<PlaneException> byPlane,
-        ValleyTerms valleys) {
+        ValleyTerms valleys,
+        UnderlayCase underlay,
+        SealingRules sealing) {
 
     public LayoutCase {
         byKind = Map.copyOf(byKind);

@@ -21,7 +21,12 @@ import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
+import org.thalweg.sealing.Sealing;
+import org.thalweg.sealing.SealingCase;
 import org.thalweg.takeoff.PanelTakeoff;
+import org.thalweg.underlayment.IceBarrier;
+import org.thalweg.underlayment.Underlay;
+import org.thalweg.underlayment.UnderlayWork;
 import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.valley.HipLayout;
@@ -50,6 +55,7 @@ public final class Layouts {
             throw new Refused(refusals);
         }
         ValleyWork.check(roof, sloped(roof), asked.valleys().pan(), Origin.REQUEST.at("roof"));
+        UnderlayWork.check(roof, asked.underlay(), Origin.REQUEST.at("roof"));
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<LaidValley> valleys = valleys(roof, ends, asked);
@@ -65,6 +71,9 @@ public final class Layouts {
                 hips(roof, treatments, asked.valleys()),
                 rows,
                 seams,
+                Underlay.of(roof, asked.underlay().roll()),
+                asked.underlay().ice().map(ice -> IceBarrier.of(roof, ice)),
+                Sealing.of(new SealingCase(rows, fastening.valleys(), List.of(), asked.sealing(), roof.tolerance())),
                 PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()));
     }
 

@@ -24,7 +24,8 @@ import org.thalweg.valley.ValleySide;
  * <p>What is always true: one closure stands for every end of a panel that has a row of closure screws, tape lies where those
  * and the other rows through panels are, and every lap of a pan or a trim has its beads.
  *
- * <p>Known limits: an end with no room for a single fastener has no row, and so nothing here; the rows' findings tell of it.
+ * <p>Known limits: an end with no room for a single fastener has no row, and so nothing here; the rows' findings tell of it. A
+ * line that goes on over the corner of a panel which is not cut there ends at that panel's rib.
  * Seams are closed dry, and sealant in them comes with the panel.
  *
  * @param runs  along the rows of fasteners in their order; then valley by valley the cleats, the left side's first, and the

@@ -1,6 +1,5 @@
 package org.thalweg.underlayment;
 
-import java.util.Optional;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
@@ -26,15 +25,17 @@ public final class UnderlayWork {
      *
      * @param at where in the request the roof stands
      */
-    public static void check(Roof roof, Roll roll, Optional<IceSpec> ice, Origin at) {
+    public static void check(Roof roof, UnderlayCase asked, Origin at) {
+        Roll roll = asked.roll();
         double sheets = 0;
         for (Plane plane : roof.planes()) {
             Ring outer = plane.shape().outer();
             sheets += sheets(plane.shape(), roll, outer.mostUp(), outer.mostAcross());
         }
-        if (ice.isPresent()) {
+        if (asked.ice().isPresent()) {
+            IceSpec ice = asked.ice().get();
             for (Edge edge : roof.edges()) {
-                sheets += sheets(roof, edge, ice.get());
+                sheets += sheets(roof, edge, ice);
             }
         }
         if (sheets > MOST_SHEETS) {

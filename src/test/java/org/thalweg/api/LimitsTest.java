@@ -41,6 +41,7 @@ class LimitsTest {
                 "VALLEY_ROWS",
                 "WORKING",
                 "FASTENERS",
+                "SEAL_RUNS",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
                 "TOTALS",

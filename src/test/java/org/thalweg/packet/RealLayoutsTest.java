@@ -36,6 +36,7 @@ import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.sealing.SealingRules;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.units.Length;
 
@@ -94,7 +95,17 @@ class RealLayoutsTest {
         PanelSheet sheet = new PanelSheet(
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
-        return new LayoutCase(survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()));
+        return new LayoutCase(
+                survey,
+                SPEC,
+                sheet,
+                byKind,
+                List.of(),
+                laying,
+                List.of(),
+                Terms.usual(SPEC.cover()),
+                Terms.UNDERLAY,
+                SealingRules.METRIC);
     }
 
     /** What was seen on a run over many buildings. */
@@ -241,7 +252,9 @@ class RealLayoutsTest {
                     List.of(),
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
                     List.of(),
-                    mild.valleys()));
+                    mild.valleys(),
+                    mild.underlay(),
+                    mild.sealing()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =
                         plane.finished().stream().mapToDouble(Region::area).sum();

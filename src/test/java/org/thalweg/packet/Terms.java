@@ -7,6 +7,9 @@ import org.thalweg.finding.Source;
 import org.thalweg.movement.Play;
 import org.thalweg.movement.Temperatures;
 import org.thalweg.reference.Metals;
+import org.thalweg.underlayment.IceSpec;
+import org.thalweg.underlayment.Roll;
+import org.thalweg.underlayment.UnderlayCase;
 import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;
 import org.thalweg.units.Rainfall;
@@ -16,7 +19,23 @@ import org.thalweg.valley.PanSpec;
 /** What valleys are laid out by in tests, in metres. */
 final class Terms {
 
+    static final UnderlayCase UNDERLAY = underlay();
+
     private Terms() {}
+
+    private static UnderlayCase underlay() {
+        Roll roll = new Roll(
+                Length.metres(1), Length.metres(22), Length.metres(0.05), Length.metres(0.1), Length.metres(1.8));
+        return new UnderlayCase(
+                roll,
+                Optional.of(new IceSpec(
+                        Length.metres(0.4),
+                        Length.metres(0.61),
+                        new Pitch(8, 12),
+                        Length.metres(0.914),
+                        Length.metres(0.914),
+                        roll)));
+    }
 
     static ValleyTerms usual(Length panelCover) {
         return usual(panelCover, new Pitch(0, 12));

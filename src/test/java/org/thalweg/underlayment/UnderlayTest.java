@@ -200,10 +200,10 @@ class UnderlayTest {
     @Test
     void moreSheetsThanOneRequestMayHaveAreRefusedBeforeAnyIsLaid() {
         Roof roof = Flat.roof(Shapes.region(0, 0, 900_000, 0, 900_000, 200, 0, 200));
-        assertThatThrownBy(() -> UnderlayWork.check(roof, ROLL, Optional.empty(), Origin.REQUEST))
+        assertThatThrownBy(() -> UnderlayWork.check(roof, new UnderlayCase(ROLL, Optional.empty()), Origin.REQUEST))
                 .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.refusals())
                         .extracting(refusal -> refusal.code())
                         .containsExactly(RefusalCode.TOO_MANY_SHEETS));
-        UnderlayWork.check(shed(12), ROLL, Optional.empty(), Origin.REQUEST);
+        UnderlayWork.check(shed(12), new UnderlayCase(ROLL, Optional.empty()), Origin.REQUEST);
     }
 }

@@ -20,6 +20,8 @@ import org.thalweg.panel.Lead;
  * @param hips     every hip
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
+ * @param underlayment the sheets under the metal
+ * @param sealing  tape, sealant, closures and rivets
  * @param order    equal blanks, counted
  * @param totals   sums of what is listed
  * @param findings what a crew should know of it
@@ -39,6 +41,8 @@ import org.thalweg.panel.Lead;
             "hips",
             "fasteners",
             "clips",
+            "underlayment",
+            "sealing",
             "order",
             "totals",
             "findings",
@@ -87,6 +91,15 @@ public record LayoutAnswer(
                                 + " none: what lies beside them is fastened along its edge.",
                 maxItems = Limits.FASTENERS)
         List<FastenerAnswer.ClipAnswer> clips,
+
+        UnderlaymentAnswer underlayment,
+
+        @Schema(
+                description =
+                        "Tape, sealant, closures and rivets: along the rows of fasteners in their order, then valley by valley its"
+                                + " cleats and the laps of its pan, then the laps of trims.",
+                maxItems = Limits.SEAL_RUNS)
+        List<SealRunAnswer> sealing,
 
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
@@ -186,7 +199,9 @@ public record LayoutAnswer(
                     description = "What is summed: `panels`, `roofArea` (all planes), `finishedArea` (what the panels"
                             + " show), `orderedLength`, `orderedArea` (blanks as wide as they cover), `sheetArea`"
                             + " (blanks as wide as their flat sheet), `waste` (part of the ordered area that shows"
-                            + " nowhere), `mass` (of the sheet). The list is open.",
+                            + " nowhere), `mass` (of the sheet), `underlaymentRolls`, `iceBarrierRolls` (when there is one),"
+                            + " `sealantTape`, `sealant` (all beads), `sealantCartridges`, `closures`, `closureLength`,"
+                            + " `rivets`. The list is open.",
                     maxLength = 40,
                     examples = "orderedArea")
             String item,

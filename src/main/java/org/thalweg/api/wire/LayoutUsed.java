@@ -20,6 +20,8 @@ import org.thalweg.roof.PanelHold;
  * @param valleyPan      pan of valleys
  * @param hipCap         cap of hips
  * @param fastening      spacings
+ * @param underlayment   the sheets under the metal
+ * @param sealing        tape, sealant and rivets
  * @param climate        heat and rain
  * @param tapeRule       how tape marks are rounded
  * @param defaults       which of them the request left out
@@ -34,6 +36,8 @@ import org.thalweg.roof.PanelHold;
             "valleyPan",
             "hipCap",
             "fastening",
+            "underlayment",
+            "sealing",
             "climate",
             "tapeRule",
             "defaults"
@@ -60,6 +64,8 @@ public record LayoutUsed(
         ValleyUsed.PanUsed valleyPan,
         ValleyUsed.HipCapUsed hipCap,
         ValleyUsed.FasteningUsed fastening,
+        UnderlaymentUsed underlayment,
+        SealingUsed sealing,
         ValleyUsed.ClimateUsed climate,
 
         @Schema(description = "How tape marks are rounded.", maxLength = 200)
