@@ -55,9 +55,9 @@ public final class Layouts {
             throw new Refused(refusals);
         }
         ValleyWork.check(roof, sloped(roof), asked.valleys().pan(), Origin.REQUEST.at("roof"));
-        UnderlayWork.check(roof, asked.underlay(), Origin.REQUEST.at("roof"));
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
+        UnderlayWork.check(roof, asked.underlay(), Origin.REQUEST.at("roof"));
         List<LaidValley> valleys = valleys(roof, ends, asked);
         FasteningCase fastening = fastening(roof, asked, panels, ends, treatments, valleys);
         FastenerRows rows = FastenerRows.of(fastening);

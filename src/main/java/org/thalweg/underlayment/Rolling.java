@@ -95,8 +95,12 @@ final class Rolling {
         double apart = roll.lapsApart().metres();
         double reach = from + rest;
         double end = reach;
-        for (int i = below.length - 1; i >= 0; i--) {
-            if (Math.abs(end - below[i]) < apart - tolerance.hair()) {
+        int beyond = Arrays.binarySearch(below, reach + apart);
+        // From the last lap that may be too near downward; once one is far enough away, all before it are.
+        for (int i = (beyond < 0 ? -beyond - 1 : beyond) - 1;
+                i >= 0 && below[i] > end - apart + tolerance.hair();
+                i--) {
+            if (below[i] < end + apart - tolerance.hair()) {
                 end = below[i] - apart;
             }
         }

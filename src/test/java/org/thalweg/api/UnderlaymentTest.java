@@ -175,10 +175,11 @@ class UnderlaymentTest {
         assertThat(answer.errors()).containsExactly(error);
     }
 
-    /** 6 mi of roof a mile up the slope. */
+    /** A thousand yards of roof, three hundred up the slope: panels are few, sheets 50 in longer than their laps are not. */
     @Test
     void moreSheetsThanOneRequestMayHaveAreRefused() {
         String wide = shed("\"underlayment\": {\"rollWidth\": 8, \"sideLap\": 4, \"rollLength\": 80, \"endLap\": 30}")
+                .replace("\"cover\": 18", "\"cover\": 78, \"longest\": 7000")
                 .replace("54,", "36000,")
                 .replace("96,", "9600,")
                 .replace("48]", "4800]");
