@@ -61,10 +61,13 @@ class ArchitectureTest {
             room("reference").uses("units", "finding").imports("org.apache.commons.csv.."),
             room("roof").uses("units", "geometry", "finding", "reference"),
             room("wind").uses(ROOF_AND_BELOW),
+            room("underlayment").uses(ROOF_AND_BELOW),
             room("panel").uses(ROOF_AND_BELOW),
             room("valley").uses(ROOF_AND_BELOW),
             room("trim").uses(ROOF_AND_BELOW),
             room("fastening").uses("units", "geometry", "finding", "reference", "roof", "wind", "panel", "valley"),
+            room("sealing")
+                    .uses("units", "geometry", "finding", "reference", "roof", "panel", "valley", "trim", "fastening"),
             room("drainage").uses(ROOF_AND_BELOW),
             room("movement").uses("units", "finding", "reference"),
             room("takeoff").uses(ALL_ABOVE),

@@ -23,9 +23,11 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.panel.Start;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.sealing.SealingRules;
 import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.trim.TrimSpec;
+import org.thalweg.underlayment.UnderlayCase;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
@@ -62,6 +64,8 @@ final class LayoutReader {
                 .read(spec.cover(), sheet.metal(), rules);
         TrimSpec trims = new TrimReader(unit, tape)
                 .spec(request.trims(), sheet.seamHeight(), valleys.cap().leg(), sheet.thickness());
+        UnderlayCase underlay = new UnderlaymentReader(request.underlayment(), unit, tape).read();
+        SealingRules sealing = new SealingReader(request.sealing(), unit, tape).read(rules.edgeDistance());
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
@@ -80,6 +84,8 @@ final class LayoutReader {
                 byPlane,
                 valleys,
                 trims,
+                underlay,
+                sealing,
                 ordering);
     }
 

@@ -8,7 +8,6 @@ import org.thalweg.api.wire.FindingAnswer;
 import org.thalweg.api.wire.LayoutAnswer;
 import org.thalweg.api.wire.LayoutAnswer.BlankLine;
 import org.thalweg.api.wire.LayoutAnswer.LaidPlane;
-import org.thalweg.api.wire.LayoutAnswer.Total;
 import org.thalweg.api.wire.LayoutRequest;
 import org.thalweg.api.wire.LayoutRequest.Include;
 import org.thalweg.api.wire.LayoutRequest.PanelForm;
@@ -19,7 +18,9 @@ import org.thalweg.api.wire.LayoutUsed.StartUsed;
 import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.RiseAndRun;
+import org.thalweg.api.wire.SealRunAnswer;
 import org.thalweg.api.wire.TakeoffAnswer;
+import org.thalweg.api.wire.UnderlaymentAnswer;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.panel.Panel;
@@ -60,6 +61,9 @@ final class LayoutWriter {
         }
         List<OrderLineAnswer> orderLines = new OrderWriter(units).lines(layout.order());
         FastenerWriter fasteners = new FastenerWriter(units, layout.roof());
+        UnderlaymentAnswer underlayment =
+                new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice());
+        List<SealRunAnswer> sealing = new SealingWriter(units).write(layout.roof(), layout.sealing());
         return new LayoutAnswer(
                 engine,
                 digest,
@@ -74,9 +78,11 @@ final class LayoutWriter {
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
                 new MovementWriter(units, layout.roof()).write(layout.movement()),
+                underlayment,
+                sealing,
                 order(layout.takeoff(), asked),
                 orderLines,
-                totals(layout, orderLines),
+                new TotalsWriter(units).totals(layout, asked, orderLines, underlayment, sealing),
                 findings(layout),
                 Cautions.ALL);
     }
@@ -91,7 +97,13 @@ final class LayoutWriter {
                 used(asked, request),
                 order(layout.takeoff(), asked),
                 orderLines,
-                totals(layout, orderLines),
+                new TotalsWriter(units)
+                        .totals(
+                                layout,
+                                asked,
+                                orderLines,
+                                new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice()),
+                                new SealingWriter(units).write(layout.roof(), layout.sealing())),
                 findings(layout),
                 Cautions.ALL);
     }
@@ -130,10 +142,6 @@ final class LayoutWriter {
         return lines;
     }
 
-    private List<Total> totals(Layout layout, List<OrderLineAnswer> orderLines) {
-        return new TotalsWriter(units).totals(layout, orderLines);
-    }
-
     private List<FindingAnswer> findings(Layout layout) {
         List<FindingAnswer> findings =
                 new ArrayList<>(FindingWriter.findings(layout.roof().findings(), units));
@@ -157,6 +165,8 @@ final class LayoutWriter {
                 used.hipCap(asked.valleys()),
                 new TrimUsedWriter(units).used(asked.trims()),
                 used.fastening(asked.valleys()),
+                new UnderlaymentWriter(units).used(asked.underlay()),
+                new SealingWriter(units).used(asked.sealing()),
                 used.climate(asked.valleys(), request.climate()),
                 used.ordering(asked.ordering()),
                 Tape.rule(units.length()),
@@ -220,6 +230,8 @@ final class LayoutWriter {
         TrimUsedWriter.defaults(request.trims(), panel, left);
         UsedWriter.ifAbsent(
                 request.ordering() == null ? null : request.ordering().formed(), "#/ordering/formed", left);
+        UnderlaymentWriter.defaults(request.underlayment(), left);
+        SealingWriter.defaults(request.sealing(), left);
         return left;
     }
 

@@ -6,6 +6,7 @@ import org.thalweg.packet.TrimWork;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
+import org.thalweg.underlayment.UnderlayWork;
 import org.thalweg.units.Tape;
 
 /**
@@ -61,6 +62,8 @@ public final class Limits {
     public static final int PROFILE_NAME = 60;
     public static final int RUNS = 200;
     public static final int RUN_COUNT = 10_000;
+    /** Lines of tape or beads of sealant side by side. */
+    public static final int LINES = 6;
 
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
@@ -89,12 +92,17 @@ public final class Limits {
     /** Of one valley: 125 lines, and 10 for each station and the foot, both sides together. */
     public static final int FASTENERS = Layouts.MOST_FASTENERS;
 
+    public static final int SHEETS = UnderlayWork.MOST_SHEETS;
+
+    /** Two for each row of fasteners, and for cleats and laps as many again. */
+    public static final int SEAL_RUNS = 4 * Layouts.MOST_FASTENERS;
+
     public static final int WORKING = 125 + 10 * (STATIONS + 1);
 
     public static final int DEFAULTS = 200;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
     public static final int TOTALS = 60;
-    public static final int ORDER_LINES = 1_000;
+    public static final int ORDER_LINES = EDGES + 100;
     public static final int REFERENCE_ROWS = 1_000;
 
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
@@ -160,6 +168,17 @@ public final class Limits {
 
     public static final Limit CLIP_TRAVEL = Limit.length("clipTravel", 0, 0.2, "#/fastening/clipTravel");
     public static final Limit HEM_ENGAGEMENT = Limit.length("hemEngagement", 0, 0.5, "#/fastening/hemEngagement");
+    public static final Limit ROLL_WIDTH = Limit.length("rollWidth", 0.2, 5, "#/underlayment/rollWidth");
+    public static final Limit ROLL_LENGTH = Limit.length("rollLength", 2, 500, "#/underlayment/rollLength");
+    public static final Limit ROLL_SIDE_LAP = Limit.length("rollSideLap", 0, 4.9, "#/underlayment/sideLap");
+    public static final Limit ROLL_END_LAP = Limit.length("rollEndLap", 0, 0.9, "#/underlayment/endLap");
+    public static final Limit END_LAPS_APART = Limit.length("endLapsApart", 0, 10, "#/underlayment/endLapsApart");
+    public static final Limit OVERHANG = Limit.length("overhang", 0, 10, "#/underlayment/iceBarrier/overhang");
+    public static final Limit INSIDE_WALL = Limit.length("insideWall", 0, 10, "#/underlayment/iceBarrier/insideWall");
+    public static final Limit ALONG_SLOPE = Limit.length("alongSlope", 0, 10, "#/underlayment/iceBarrier/alongSlope");
+    public static final Limit VALLEY_WIDTH = Limit.length("valleyWidth", 0, 5, "#/underlayment/iceBarrier/valleyWidth");
+    public static final Limit RIVET_SPACING = Limit.length("rivetSpacing", 0.005, 1, "#/sealing/rivetSpacing");
+    public static final Limit BEAD = Limit.length("beadPerCartridge", 0.1, 1_000, "#/sealing/beadPerCartridge");
 
     /** In an hour. */
     public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
@@ -263,6 +282,18 @@ public final class Limits {
             SCREW_PLAY,
             CLIP_TRAVEL,
             HEM_ENGAGEMENT,
+            ROLL_WIDTH,
+            ROLL_LENGTH,
+            ROLL_SIDE_LAP,
+            ROLL_END_LAP,
+            END_LAPS_APART,
+            OVERHANG,
+            INSIDE_WALL,
+            ALONG_SLOPE,
+            VALLEY_WIDTH,
+            Limit.atMost("sealingLines", LINES, "1", "#/sealing/*", "400 OUT_OF_RANGE"),
+            RIVET_SPACING,
+            BEAD,
             new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
             RAINFALL,
             CAP_LEG,
@@ -306,6 +337,7 @@ public final class Limits {
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),
+            Limit.atMost("sheets", SHEETS, "1", "#/roof", "422 TOO_MANY_SHEETS"),
             Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),

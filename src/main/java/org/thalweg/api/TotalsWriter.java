@@ -6,8 +6,11 @@ import java.util.Optional;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.LayoutAnswer.Total;
 import org.thalweg.api.wire.OrderLineAnswer;
+import org.thalweg.api.wire.SealRunAnswer;
+import org.thalweg.api.wire.UnderlaymentAnswer;
 import org.thalweg.fastening.FastenerKind;
 import org.thalweg.packet.Layout;
+import org.thalweg.packet.LayoutCase;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.units.Area;
 import org.thalweg.units.Units;
@@ -25,7 +28,12 @@ final class TotalsWriter {
         this.units = units;
     }
 
-    List<Total> totals(Layout layout, List<OrderLineAnswer> order) {
+    List<Total> totals(
+            Layout layout,
+            LayoutCase asked,
+            List<OrderLineAnswer> order,
+            UnderlaymentAnswer underlayment,
+            List<SealRunAnswer> sealing) {
         panels(layout.takeoff());
         count(
                 "valleyPieces",
@@ -43,6 +51,12 @@ final class TotalsWriter {
             }
         }
         count("fasteners", fasteners);
+        count(
+                "trimPieces",
+                layout.trims().stream().mapToInt(trim -> trim.pieces().size()).sum());
+        totals.addAll(UnderlaymentWriter.totals(underlayment));
+        totals.addAll(new SealingWriter(units)
+                .totals(sealing, asked.sealing(), layout.roof().tolerance()));
         mass(order);
         return totals;
     }
@@ -82,6 +96,6 @@ final class TotalsWriter {
     }
 
     private void add(String item, double quantity, String unit) {
-        totals.add(new Total(item, Optional.empty(), quantity, unit));
+        totals.add(Total.of(item, quantity, unit));
     }
 }

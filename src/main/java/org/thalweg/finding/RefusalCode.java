@@ -40,6 +40,8 @@ public enum RefusalCode {
     TOO_MANY_FASTENERS,
     /** The trims take more pieces than are cut in one request. */
     TOO_MANY_TRIM_PIECES,
+    /** The roof takes more sheets of underlayment than are laid in one request. */
+    TOO_MANY_SHEETS,
     /** The search for the start with the least waste would take more steps than one request may cost. */
     SEARCH_TOO_LARGE,
     /** The CityJSON document can't be read as one. */

@@ -1,14 +1,18 @@
 package org.thalweg.packet;
 
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.Seams;
 import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Roof;
+import org.thalweg.sealing.Sealing;
 import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.trim.Trim;
+import org.thalweg.underlayment.IceBarrier;
+import org.thalweg.underlayment.Underlay;
 import org.thalweg.valley.HipLayout;
 
 /**
@@ -23,6 +27,9 @@ import org.thalweg.valley.HipLayout;
  * @param seams      every seam with its clips
  * @param trims      the trim of every edge that gets one, in the order of the edges
  * @param movement   how far every panel moves
+ * @param underlay   the sheets under the metal
+ * @param ice        the ice barrier, if there is one
+ * @param sealing    tape, sealant, closures and rivets
  * @param takeoff    the panels' blanks and areas
  * @param order      what to order
  */
@@ -36,6 +43,9 @@ public record Layout(
         Seams seams,
         List<Trim> trims,
         RoofMovement movement,
+        Underlay underlay,
+        Optional<IceBarrier> ice,
+        Sealing sealing,
         PanelTakeoff takeoff,
         OrderLines order) {
 

@@ -7,9 +7,11 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.sealing.SealingRules;
 import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.trim.TrimSpec;
+import org.thalweg.underlayment.UnderlayCase;
 
 /**
  * A layout as asked for.
@@ -23,6 +25,8 @@ import org.thalweg.trim.TrimSpec;
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
  * @param trims      what its edges are trimmed with
+ * @param underlay   the sheets under the metal
+ * @param sealing    with how much everything is made tight
  * @param ordering   how it is bought
  */
 public record LayoutCase(
@@ -35,6 +39,8 @@ public record LayoutCase(
         List<PlaneException> byPlane,
         ValleyTerms valleys,
         TrimSpec trims,
+        UnderlayCase underlay,
+        SealingRules sealing,
         Ordering ordering) {
 
     public LayoutCase {

@@ -3,6 +3,7 @@ package org.thalweg.packet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.FasteningCase;
@@ -20,10 +21,15 @@ import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
+import org.thalweg.sealing.Sealing;
+import org.thalweg.sealing.SealingCase;
 import org.thalweg.takeoff.OrderCase;
 import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.trim.Trim;
+import org.thalweg.underlayment.IceBarrier;
+import org.thalweg.underlayment.Underlay;
+import org.thalweg.underlayment.UnderlayWork;
 import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.valley.HipLayout;
@@ -55,11 +61,16 @@ public final class Layouts {
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<Trim> trims = TrimWork.layOut(roof, asked.trims());
+        UnderlayWork.check(roof, asked.underlay(), Origin.REQUEST.at("roof"));
         List<LaidValley> valleys = valleys(roof, ends, asked);
         FasteningCase fastening = fastening(roof, asked, panels, ends, treatments, valleys);
         FastenerRows rows = FastenerRows.of(fastening);
         Seams seams = Seams.of(fastening);
         checkCount(rows, seams);
+        Underlay underlay = Underlay.of(roof, asked.underlay().roll());
+        Optional<IceBarrier> ice = asked.underlay().ice().map(spec -> IceBarrier.of(roof, spec));
+        Sealing sealing =
+                Sealing.of(new SealingCase(rows, fastening.valleys(), trims, asked.sealing(), roof.tolerance()));
         return new Layout(
                 roof,
                 treatments,
@@ -70,17 +81,12 @@ public final class Layouts {
                 seams,
                 trims,
                 RoofMovement.of(fastening, seams, valleys, asked.valleys()),
+                underlay,
+                ice,
+                sealing,
                 PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()),
                 OrderLines.of(new OrderCase(
-                        roof,
-                        panels,
-                        asked.spec(),
-                        asked.sheet(),
-                        fastening.valleys(),
-                        rows,
-                        seams,
-                        fastening.rules(),
-                        asked.ordering())));
+                        fastening, asked.sheet(), rows, seams, trims, underlay, ice, sealing, asked.ordering())));
     }
 
     private static FasteningCase fastening(

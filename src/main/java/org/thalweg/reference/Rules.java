@@ -1,6 +1,7 @@
 package org.thalweg.reference;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.thalweg.units.Length;
 import org.thalweg.units.Measure;
 import org.thalweg.units.Pitch;
@@ -21,6 +22,10 @@ public final class Rules {
     private static final String CLEAT = "cleat";
     private static final String FLASHING = "flashing";
     private static final String CLIP = "clip";
+    private static final String UNDERLAYMENT = "underlayment";
+
+    /** What stands in brackets behind a figure. */
+    private static final Pattern REMARK = Pattern.compile(" \\(.*");
 
     private static final List<Rule> ALL = PublishedTable.read("rules.csv", Rule::of);
 
@@ -55,6 +60,19 @@ public final class Rules {
     private static final Sourced<Length> CLIP_FIELD_SPACING = length(CLIP, "field, maximum");
     private static final Sourced<Length> CLIP_EDGE_SPACING = length(CLIP, "edges, corners, eaves, ridges, maximum");
     private static final Sourced<Double> CLIP_SAFETY = number(CLIP, "safety factor on single clip/fastener resistance");
+
+    private static final Sourced<Length> UNDERLAY_SIDE_LAP = underlayLap(0);
+    private static final Sourced<Length> UNDERLAY_END_LAP = underlayLap(1);
+    private static final Sourced<Length> UNDERLAY_LAPS_APART =
+            length(UNDERLAYMENT, "end laps of neighbouring courses apart");
+    private static final Sourced<Length> ICE_BARRIER_INSIDE_WALL =
+            length(UNDERLAYMENT, "ice barrier to a point inside the exterior wall line");
+    private static final Sourced<Length> ICE_BARRIER_ALONG_SLOPE =
+            length(UNDERLAYMENT, "ice barrier also along the slope from the eave, roofs >= 8:12");
+    private static final Sourced<Pitch> ICE_BARRIER_STEEP =
+            pitch(UNDERLAYMENT, "slope from which the ice barrier also goes along the slope");
+    private static final Sourced<Length> VALLEY_UNDERLAY_WIDTH =
+            length(VALLEY, "underlayment strip under a valley, width");
 
     private Rules() {}
 
@@ -194,6 +212,41 @@ public final class Rules {
         return CLIP_SAFETY;
     }
 
+    /** By how much a course of underlayment lies over the one below: 2 in. Of shingles at 4:12 and over; recalled, not seen. */
+    public static Sourced<Length> underlaySideLap() {
+        return UNDERLAY_SIDE_LAP;
+    }
+
+    /** By how much two sheets of a course lap: 4 in. Recalled, not seen. */
+    public static Sourced<Length> underlayEndLap() {
+        return UNDERLAY_END_LAP;
+    }
+
+    /** How far the end laps of neighbouring courses stay apart: 6 ft. */
+    public static Sourced<Length> underlayLapsApart() {
+        return UNDERLAY_LAPS_APART;
+    }
+
+    /** How far inside the exterior wall line an ice barrier ends, measured level: 24 in. */
+    public static Sourced<Length> iceBarrierInsideWall() {
+        return ICE_BARRIER_INSIDE_WALL;
+    }
+
+    /** The least of an ice barrier along the slope of a steep roof: 36 in; no longer since IRC 2024. */
+    public static Sourced<Length> iceBarrierAlongSlope() {
+        return ICE_BARRIER_ALONG_SLOPE;
+    }
+
+    /** From which slope on a roof is steep to that rule: 8:12. */
+    public static Sourced<Pitch> iceBarrierSteep() {
+        return ICE_BARRIER_STEEP;
+    }
+
+    /** The width of the strip of underlayment under a valley, both sides together: 36 in. */
+    public static Sourced<Length> valleyUnderlayWidth() {
+        return VALLEY_UNDERLAY_WIDTH;
+    }
+
     private static Sourced<Pitch> pitch(String topic, String name) {
         return figure(topic, name, Pitch.class);
     }
@@ -217,10 +270,15 @@ public final class Rules {
         return part(FLASHING, "sheet lengths furnished", " to ", part);
     }
 
+    /** @param part of horizontal lap / end lap */
+    private static Sourced<Length> underlayLap(int part) {
+        return part(UNDERLAYMENT, "horizontal lap / end lap", " / ", part);
+    }
+
     /** One length of a rule that prints several. */
     private static Sourced<Length> part(String topic, String name, String between, int part) {
         Rule rule = rule(topic, name);
-        String printed = rule.value().split(between, -1)[part];
+        String printed = REMARK.matcher(rule.value().split(between, -1)[part]).replaceFirst("");
         Length length = new Rule(topic, name, printed, rule.unit(), rule.source(), rule.confidence(), rule.note())
                 .measure()
                 .filter(Length.class::isInstance)

@@ -1,39 +1,40 @@
 package org.thalweg.takeoff;
 
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FastenerRows;
-import org.thalweg.fastening.FasteningRules;
+import org.thalweg.fastening.FasteningCase;
 import org.thalweg.fastening.Seams;
-import org.thalweg.panel.PanelLayout;
-import org.thalweg.panel.PanelSpec;
-import org.thalweg.roof.Roof;
-import org.thalweg.valley.ValleyLayout;
+import org.thalweg.sealing.Sealing;
+import org.thalweg.trim.Trim;
+import org.thalweg.underlayment.IceBarrier;
+import org.thalweg.underlayment.Underlay;
 
 /**
  * A laid roof that is to be ordered.
  *
- * @param roof      as read
- * @param panels    as laid
- * @param spec      the panel
- * @param sheet     what it is formed from
- * @param valleys   with their pans
- * @param rows      of fasteners
- * @param seams     with their clips
- * @param rules     what everything was fastened by
- * @param ordering  how it is bought
+ * @param laid     roof, panels and valleys, and what they were fastened by
+ * @param sheet    what panels are formed from
+ * @param rows     of fasteners
+ * @param seams    with their clips
+ * @param trims    of its edges
+ * @param underlay the sheets under the metal
+ * @param ice      the ice barrier, if there is one
+ * @param sealing  tape, sealant, closures and rivets
+ * @param ordering how it is bought
  */
 public record OrderCase(
-        Roof roof,
-        PanelLayout panels,
-        PanelSpec spec,
+        FasteningCase laid,
         PanelSheet sheet,
-        List<ValleyLayout> valleys,
         FastenerRows rows,
         Seams seams,
-        FasteningRules rules,
+        List<Trim> trims,
+        Underlay underlay,
+        Optional<IceBarrier> ice,
+        Sealing sealing,
         Ordering ordering) {
 
     public OrderCase {
-        valleys = List.copyOf(valleys);
+        trims = List.copyOf(trims);
     }
 }

@@ -20,7 +20,19 @@ public enum OrderItem {
     /** Screws through panels, seen from outside, with a sealing washer. */
     PANEL_SCREW("panelScrew", Quantity.Kind.COUNT),
     /** Screws under the panels: of clips, cleats, strips and the edges of pans. */
-    DECK_SCREW("deckScrew", Quantity.Kind.COUNT);
+    DECK_SCREW("deckScrew", Quantity.Kind.COUNT),
+    /** Rivets in the laps of trims. */
+    RIVET("rivet", Quantity.Kind.COUNT),
+    /** Closures between ribs. */
+    CLOSURE("closure", Quantity.Kind.COUNT),
+    /** Strips of sealant tape. */
+    SEALANT_TAPE("sealantTape", Quantity.Kind.LENGTH),
+    /** Beads of sealant. */
+    SEALANT("sealant", Quantity.Kind.LENGTH),
+    /** Sheets under the metal. */
+    UNDERLAYMENT("underlayment", Quantity.Kind.AREA),
+    /** Sheets that keep out water that ice dams up. */
+    ICE_BARRIER("iceBarrier", Quantity.Kind.AREA);
 
     private final String key;
     private final Quantity.Kind kind;

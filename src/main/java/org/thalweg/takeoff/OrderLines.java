@@ -8,7 +8,16 @@ import org.thalweg.fastening.Seam;
 import org.thalweg.panel.Panel;
 import org.thalweg.panel.PlanePanels;
 import org.thalweg.roof.EdgeKind;
+import org.thalweg.sealing.SealItem;
+import org.thalweg.sealing.SealRun;
 import org.thalweg.takeoff.OrderLine.Made;
+import org.thalweg.trim.Trim;
+import org.thalweg.trim.TrimPiece;
+import org.thalweg.underlayment.IceBarrier;
+import org.thalweg.underlayment.IceBarrier.IceStrip;
+import org.thalweg.underlayment.Roll;
+import org.thalweg.underlayment.Underlay.PlaneUnderlay;
+import org.thalweg.underlayment.Underlay.RollOrder;
 import org.thalweg.units.Length;
 import org.thalweg.valley.CleatRun;
 import org.thalweg.valley.PanPiece;
@@ -30,13 +39,16 @@ public record OrderLines(List<OrderLine> lines) {
     }
 
     public static OrderLines of(OrderCase asked) {
-        OrderSheet sheet =
-                new OrderSheet(asked.ordering(), asked.sheet(), asked.roof().tolerance());
+        OrderSheet sheet = new OrderSheet(asked.ordering(), asked.laid().roof().tolerance());
         panels(asked, sheet);
-        asked.valleys().forEach(valley -> pan(valley, asked, sheet));
+        asked.laid().valleys().forEach(valley -> pan(valley, asked, sheet));
         cleats(asked, sheet);
         clips(asked, sheet);
         asked.rows().rows().forEach(row -> screws(row, sheet));
+        asked.trims().forEach(trim -> trim(trim, asked, sheet));
+        asked.sealing().runs().forEach(run -> seal(run, asked, sheet));
+        underlay(asked, sheet);
+        asked.ice().ifPresent(ice -> iceBarrier(ice, asked, sheet));
         return new OrderLines(sheet.lines());
     }
 
@@ -44,8 +56,8 @@ public record OrderLines(List<OrderLine> lines) {
     private static void panels(OrderCase asked, OrderSheet sheet) {
         boolean coil = asked.ordering().formed() == Ordering.Formed.ON_SITE;
         Made made = made(asked, asked.sheet().girth());
-        double cover = asked.spec().cover().metres();
-        for (PlanePanels plane : asked.panels().planes()) {
+        double cover = asked.laid().spec().cover().metres();
+        for (PlanePanels plane : asked.laid().panels().planes()) {
             double blanks = 0;
             double finished = 0;
             double cut = 0;
@@ -57,7 +69,7 @@ public record OrderLines(List<OrderLine> lines) {
             sheet.add(
                     coil ? OrderItem.COIL : OrderItem.PANEL,
                     Optional.of(made),
-                    asked.roof().planes().get(plane.plane()).id(),
+                    asked.laid().roof().planes().get(plane.plane()).id(),
                     Quantity.of(Quantity.Kind.LENGTH, blanks, finished / cover, (cut - finished) / cover),
                     coil ? 0 : plane.panels().size());
         }
@@ -79,18 +91,18 @@ public record OrderLines(List<OrderLine> lines) {
     }
 
     private static void cleats(OrderCase asked, OrderSheet sheet) {
-        for (ValleyLayout valley : asked.valleys()) {
+        for (ValleyLayout valley : asked.laid().valleys()) {
             for (ValleySide side : valley.sides()) {
                 side.cleat().ifPresent(cleat -> cleat(valley, cleat, sheet));
             }
         }
-        double ends = 2 * asked.rules().edgeDistance().metres();
+        double ends = 2 * asked.laid().rules().edgeDistance().metres();
         for (FastenerRow row : asked.rows().rows()) {
             if (row.kind() == FastenerKind.CLEAT && !atValley(row, asked)) {
                 sheet.add(
                         OrderItem.CLEAT,
                         Optional.empty(),
-                        asked.roof().edges().get(row.edge()).id(),
+                        asked.laid().roof().edges().get(row.edge()).id(),
                         Quantity.length(row.from().distance(row.to()) + ends),
                         1);
             }
@@ -108,19 +120,19 @@ public record OrderLines(List<OrderLine> lines) {
 
     /** Valleys tell their own cleats; the rows along them only hold them. */
     private static boolean atValley(FastenerRow row, OrderCase asked) {
-        return row.edge() >= 0 && asked.roof().edges().get(row.edge()).kind() == EdgeKind.VALLEY;
+        return row.edge() >= 0 && asked.laid().roof().edges().get(row.edge()).kind() == EdgeKind.VALLEY;
     }
 
     private static void clips(OrderCase asked, OrderSheet sheet) {
         for (Seam seam : asked.seams().seams()) {
-            String plane = asked.roof().planes().get(seam.plane()).id();
+            String plane = asked.laid().roof().planes().get(seam.plane()).id();
             int clips = seam.count();
             sheet.add(OrderItem.CLIP, Optional.empty(), plane, Quantity.count(clips), 0);
             sheet.add(
                     OrderItem.DECK_SCREW,
                     Optional.empty(),
                     OrderItem.CLIP.key(),
-                    Quantity.count((long) clips * asked.rules().clips().screws()),
+                    Quantity.count((long) clips * asked.laid().rules().clips().screws()),
                     0);
         }
     }
@@ -132,6 +144,91 @@ public record OrderLines(List<OrderLine> lines) {
                 row.kind().wire(),
                 Quantity.count(row.count()),
                 0);
+    }
+
+    private static void trim(Trim trim, OrderCase asked, OrderSheet sheet) {
+        double pieces = 0;
+        double laps = 0;
+        for (TrimPiece piece : trim.pieces()) {
+            pieces += piece.length().metres();
+            laps += piece.lap().metres();
+        }
+        sheet.add(
+                OrderItem.TRIM,
+                Optional.of(new Made(
+                        asked.sheet().metal(),
+                        trim.profile().thickness(),
+                        OrderSheet.alike(trim.flat().width()),
+                        Optional.of(trim.profile().name()))),
+                trim.edge().id(),
+                Quantity.of(Quantity.Kind.LENGTH, pieces, trim.edge().length().metres(), laps),
+                trim.pieces().size());
+    }
+
+    private static void seal(SealRun run, OrderCase asked, OrderSheet sheet) {
+        OrderItem item = ordered(run.item());
+        if (item == OrderItem.SEALANT) {
+            sheet.packed(item, asked.sealing().rules().beadPerCartridge().metres());
+        }
+        boolean counted = item.kind() == Quantity.Kind.COUNT;
+        sheet.add(
+                item,
+                Optional.empty(),
+                run.kind().wire(),
+                counted
+                        ? Quantity.count(run.count())
+                        : Quantity.length(run.total().metres()),
+                0);
+    }
+
+    private static OrderItem ordered(SealItem item) {
+        return switch (item) {
+            case TAPE -> OrderItem.SEALANT_TAPE;
+            case SEALANT -> OrderItem.SEALANT;
+            case CLOSURE -> OrderItem.CLOSURE;
+            case RIVET -> OrderItem.RIVET;
+        };
+    }
+
+    /** The roof is what is covered; rolls are whole. */
+    private static void underlay(OrderCase asked, OrderSheet sheet) {
+        Roll roll = asked.underlay().roll();
+        sheet.packed(OrderItem.UNDERLAYMENT, roll.area().squareMetres());
+        double net = 0;
+        for (PlaneUnderlay plane : asked.underlay().planes()) {
+            double area = plane.net().squareMetres();
+            net += area;
+            sheet.add(
+                    OrderItem.UNDERLAYMENT,
+                    Optional.empty(),
+                    asked.laid().roof().planes().get(plane.plane()).id(),
+                    Quantity.area(area),
+                    0);
+        }
+        RollOrder order = asked.underlay().order();
+        double laps = Math.max(0, order.area().squareMetres() - net);
+        sheet.more(OrderItem.UNDERLAYMENT, laps, order.rolls() * roll.area().squareMetres() - net - laps);
+    }
+
+    /** What is rolled out, laps and all, edge by edge; rolls are whole. */
+    private static void iceBarrier(IceBarrier ice, OrderCase asked, OrderSheet sheet) {
+        double rolledOut = 0;
+        for (IceStrip strip : ice.strips()) {
+            double length = strip.courses().stream()
+                    .mapToDouble(course -> course.rolledOut().metres())
+                    .sum();
+            rolledOut += length;
+            sheet.add(
+                    OrderItem.ICE_BARRIER,
+                    Optional.empty(),
+                    asked.laid().roof().edges().get(strip.edge()).id(),
+                    Quantity.area(length * ice.roll().width().metres()),
+                    0);
+        }
+        sheet.packed(OrderItem.ICE_BARRIER, ice.roll().area().squareMetres());
+        double rolls = ice.order().rolls() * ice.roll().area().squareMetres();
+        sheet.more(
+                OrderItem.ICE_BARRIER, 0, rolls - rolledOut * ice.roll().width().metres());
     }
 
     private static Made made(OrderCase asked, Length width) {

@@ -1,6 +1,7 @@
 package org.thalweg.takeoff;
 
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How an item is bought.
@@ -12,6 +13,11 @@ public record OrderRule(long extra, OptionalDouble pack) {
 
     /** No more than is needed, sold singly. */
     public static final OrderRule AS_NEEDED = new OrderRule(0, OptionalDouble.empty());
+
+    /** The same, in these packs where it says of none. */
+    OrderRule packedBy(@Nullable Double usual) {
+        return pack.isPresent() || usual == null ? this : new OrderRule(extra, OptionalDouble.of(usual));
+    }
 
     public OrderRule {
         if (extra < 0 || pack.isPresent() && !(pack.getAsDouble() > 0)) {

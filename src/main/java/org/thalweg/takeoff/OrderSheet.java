@@ -2,31 +2,30 @@ package org.thalweg.takeoff;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.thalweg.geometry.Tolerance;
+import org.thalweg.reference.Gauges;
 import org.thalweg.takeoff.OrderLine.Made;
 import org.thalweg.takeoff.OrderLine.Use;
 import org.thalweg.units.Area;
+import org.thalweg.units.Length;
 import org.thalweg.units.Mass;
 
 /** Lines of an order while they are added up: like goods on one line, with what they are for. */
 final class OrderSheet {
 
     private final Ordering ordering;
-    private final PanelSheet metal;
     private final Tolerance tolerance;
     private final Map<Goods, Sum> sums = new LinkedHashMap<>();
+    private final Map<OrderItem, Double> packs = new EnumMap<>(OrderItem.class);
 
-    /**
-     * @param metal what everything is made of that is braked or formed
-     */
-    OrderSheet(Ordering ordering, PanelSheet metal, Tolerance tolerance) {
+    OrderSheet(Ordering ordering, Tolerance tolerance) {
         this.ordering = ordering;
-        this.metal = metal;
         this.tolerance = tolerance;
     }
 
@@ -53,6 +52,25 @@ final class OrderSheet {
         sum.uses.merge(use, quantity.net(), Double::sum);
     }
 
+    /** Says that an item comes in such packs, where the caller says nothing of them. */
+    void packed(OrderItem item, double pack) {
+        packs.put(item, pack);
+    }
+
+    /** Adds laps and waste that belong to no one use to an item that has uses. */
+    void more(OrderItem item, double lap, double waste) {
+        Sum sum = sums.get(new Goods(item, Optional.empty()));
+        if (sum != null) {
+            sum.lap += lap;
+            sum.waste += Math.max(0, waste);
+        }
+    }
+
+    /** Widths of sheet that agree to a tenth of a micrometre are one, so that what is worked out in two ways is one line. */
+    static Length alike(Length width) {
+        return Length.metres(Math.rint(width.metres() * 1e7) / 1e7);
+    }
+
     /** Item by item; goods of one item as they came. */
     List<OrderLine> lines() {
         List<OrderLine> lines = new ArrayList<>(sums.size());
@@ -62,7 +80,7 @@ final class OrderSheet {
     }
 
     private OrderLine line(Goods goods, Sum sum) {
-        OrderRule rule = ordering.rule(goods.item());
+        OrderRule rule = ordering.rule(goods.item()).packedBy(packs.get(goods.item()));
         Quantity bought = new Quantity(goods.item().kind(), sum.net, sum.lap, sum.waste).bought(rule, tolerance);
         List<Use> uses = new ArrayList<>(sum.uses.size());
         sum.uses.forEach((name, amount) -> uses.add(new Use(name, amount)));
@@ -79,7 +97,8 @@ final class OrderSheet {
                 goods.made().map(made -> mass(made, bought)));
     }
 
-    private Mass mass(Made made, Quantity bought) {
-        return metal.mass().of(new Area(bought.ordered() * made.width().metres()));
+    private static Mass mass(Made made, Quantity bought) {
+        return Gauges.massPerArea(made.metal(), made.thickness())
+                .of(new Area(bought.ordered() * made.width().metres()));
     }
 }

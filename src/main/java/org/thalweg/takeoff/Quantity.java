@@ -38,6 +38,11 @@ public record Quantity(Kind kind, double net, double lap, double waste) {
         return new Quantity(Kind.LENGTH, metres, 0, 0);
     }
 
+    /** So much area, all of it at work. */
+    static Quantity area(double squareMetres) {
+        return new Quantity(Kind.AREA, squareMetres, 0, 0);
+    }
+
     /** What is ordered of which so much shows, and no more than is left of it lies in laps; the rest is waste. */
     static Quantity of(Kind kind, double ordered, double net, double lap) {
         double shows = Math.min(Math.max(net, 0), ordered);

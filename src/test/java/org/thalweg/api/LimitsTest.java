@@ -44,6 +44,7 @@ class LimitsTest {
                 "FLAT_WORKING",
                 "WORKING",
                 "FASTENERS",
+                "SEAL_RUNS",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
                 "TOTALS",

@@ -86,6 +86,17 @@ class RecountTest {
             case "clips" ->
                 Recount.of(
                         count(answer.path("clips"), seam -> seam.path("places").size()));
+            case "trimPieces" ->
+                Recount.of(
+                        count(answer.path("trims"), trim -> trim.path("pieces").size()));
+            case "underlaymentRolls" -> rolls(answer, "order");
+            case "iceBarrierRolls" -> rolls(answer, "iceBarrierOrder");
+            case "sealantTape" -> sealed(answer, "tape");
+            case "sealant" -> sealed(answer, "sealant");
+            case "sealantCartridges" -> cartridges(answer);
+            case "closureLength" -> sealed(answer, "closure");
+            case "closures" -> Recount.of(pieces(answer, "closure"));
+            case "rivets" -> Recount.of(pieces(answer, "rivet"));
             case "fasteners" -> Recount.of(fasteners(answer, row -> of.isEmpty() || row.equals(of)));
             default -> throw new AssertionError("nobody knows how to count " + item);
         };
@@ -144,6 +155,70 @@ class RecountTest {
         return Math.round(count);
     }
 
+    /** A roll is opened when the last one ends: all that was rolled out, put aside or left over is whole rolls. */
+    private static Recount rolls(JsonNode answer, String member) {
+        JsonNode order = answer.path("underlayment").path(member);
+        double roll = answer.at(
+                        member.equals("order")
+                                ? "/used/underlayment/rollLength"
+                                : "/used/underlayment/iceBarrier/rollLength")
+                .asDouble();
+        double length = sheets(answer, member);
+        double whole =
+                length + order.path("setAside").asDouble() + order.path("rest").asDouble();
+        return new Recount(whole / roll, 0.01 / roll);
+    }
+
+    /** Every sheet of every run, end to end. */
+    private static double sheets(JsonNode answer, String member) {
+        String list = member.equals("order") ? "planes" : "iceBarrier";
+        double length = 0;
+        for (JsonNode of : answer.path("underlayment").path(list)) {
+            length += sheets(of);
+        }
+        return length;
+    }
+
+    private static double sheets(JsonNode of) {
+        double length = 0;
+        for (JsonNode course : of.path("courses")) {
+            for (JsonNode run : course.path("runs")) {
+                for (JsonNode sheet : run.path("sheets")) {
+                    length += sheet.path("value").asDouble();
+                }
+            }
+        }
+        return length;
+    }
+
+    private static Recount sealed(JsonNode answer, String item) {
+        double length = 0;
+        for (JsonNode run : answer.path("sealing")) {
+            if (run.path("item").asText().equals(item)) {
+                length += run.at("/length/value").asDouble() * run.path("count").asInt();
+            }
+        }
+        return new Recount(length, 1e-4);
+    }
+
+    private static Recount cartridges(JsonNode answer) {
+        double bead = answer.at("/used/sealing/beadPerCartridge").asDouble();
+        return new Recount(Math.ceil(sealed(answer, "sealant").sum / bead), 0);
+    }
+
+    /** Half of the last digit of a length, and a hair. */
+    private static double half(JsonNode answer) {
+        return answer.at("/units/length").asText().equals("mm") ? 0.51e-3 : 0.51e-4;
+    }
+
+    private static long pieces(JsonNode answer, String item) {
+        return count(
+                answer.path("sealing"),
+                run -> run.path("item").asText().equals(item)
+                        ? run.path("count").asInt()
+                        : 0);
+    }
+
     private static long fasteners(JsonNode answer, Predicate<String> kind) {
         return count(
                 answer.path("fasteners"),
@@ -155,7 +230,7 @@ class RecountTest {
     void everyOrderLineIsFoundAgainInTheLists(String example) throws IOException {
         JsonNode answer = layOut(example);
         for (JsonNode line : answer.path("orderLines")) {
-            Map<String, Recount> uses = uses(answer, line.path("item").asText());
+            Map<String, Recount> uses = uses(answer, line);
             List<String> named = new ArrayList<>();
             for (JsonNode use : line.path("uses")) {
                 String name = use.path("use").asText();
@@ -170,14 +245,21 @@ class RecountTest {
     }
 
     /** What an item is for, counted again. */
-    private static Map<String, Recount> uses(JsonNode answer, String item) {
+    private static Map<String, Recount> uses(JsonNode answer, JsonNode line) {
+        String item = line.path("item").asText();
         return switch (item) {
+            case "trim" -> trimmed(answer, line.path("made"));
             case "panel", "coil" -> shown(answer);
             case "valleyPan" -> lengths(answer);
             case "cleat" -> cleats(answer);
             case "clip" -> clips(answer);
             case "panelScrew" -> screws(answer, true);
             case "deckScrew" -> deckScrews(answer);
+            case "closure", "rivet" -> seals(answer, item, true);
+            case "sealantTape" -> seals(answer, "tape", false);
+            case "sealant" -> seals(answer, "sealant", false);
+            case "underlayment" -> covered(answer);
+            case "iceBarrier" -> strips(answer);
             default -> throw new AssertionError("nobody knows what " + item + " is for");
         };
     }
@@ -212,6 +294,63 @@ class RecountTest {
             if (length > 0) {
                 uses.put(valley.path("edge").asText(), new Recount(length, 1.1e-4));
             }
+        }
+        return uses;
+    }
+
+    /** The edges that have a trim of this profile and this flat width. */
+    private static Map<String, Recount> trimmed(JsonNode answer, JsonNode made) {
+        Map<String, Recount> uses = new TreeMap<>();
+        for (JsonNode trim : answer.path("trims")) {
+            boolean same = trim.path("profile").equals(made.path("profile"))
+                    && trim.path("flatWidth").equals(made.path("width"));
+            if (same && trim.path("pieces").size() > 0) {
+                uses.put(
+                        trim.path("edge").asText(),
+                        new Recount(length(answer, trim.path("edge").asText()), 1e-4));
+            }
+        }
+        return uses;
+    }
+
+    private static double length(JsonNode answer, String edge) {
+        for (JsonNode known : answer.at("/roof/edges")) {
+            if (known.path("id").asText().equals(edge)) {
+                return known.at("/length/value").asDouble();
+            }
+        }
+        return Double.NaN;
+    }
+
+    private static Map<String, Recount> seals(JsonNode answer, String item, boolean counted) {
+        Map<String, Recount> uses = new TreeMap<>();
+        for (JsonNode run : answer.path("sealing")) {
+            if (run.path("item").asText().equals(item)) {
+                double count = run.path("count").asInt();
+                double sum = counted ? count : count * run.at("/length/value").asDouble();
+                uses.merge(
+                        run.path("kind").asText(),
+                        new Recount(sum, counted ? 0 : half(answer) * (count + 1)),
+                        (one, other) -> new Recount(one.sum + other.sum, one.offBy + other.offBy));
+            }
+        }
+        return uses;
+    }
+
+    private static Map<String, Recount> covered(JsonNode answer) {
+        Map<String, Recount> uses = new TreeMap<>();
+        answer.at("/underlayment/planes")
+                .forEach(plane -> uses.put(
+                        plane.path("plane").asText(),
+                        new Recount(plane.path("netArea").asDouble(), 0)));
+        return uses;
+    }
+
+    private static Map<String, Recount> strips(JsonNode answer) {
+        Map<String, Recount> uses = new TreeMap<>();
+        double width = answer.at("/used/underlayment/iceBarrier/rollWidth").asDouble();
+        for (JsonNode strip : answer.at("/underlayment/iceBarrier")) {
+            uses.put(strip.path("edge").asText(), new Recount(area(answer, sheets(strip) * width), 0.001));
         }
         return uses;
     }

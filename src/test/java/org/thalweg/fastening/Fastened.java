@@ -27,13 +27,13 @@ import org.thalweg.valley.ValleyLayout;
 import org.thalweg.valley.Valleys;
 
 /** A roof of 18 in panels over pans of 48 in coil, laid and ready to be fastened. */
-record Fastened(Roof roof, PanelSpec spec, EdgeTreatments ends, PanelHold hold, Lead lead, Length offset) {
+public record Fastened(Roof roof, PanelSpec spec, EdgeTreatments ends, PanelHold hold, Lead lead, Length offset) {
 
     static final Length COVER = Length.inches(18);
     static final Length HELD_BACK = Length.inches(12.75);
 
     /** Panels reach an inch over eaves, stop an inch short on top and at openings, and are held back at valleys. */
-    static final EdgeTreatments USUAL = new EdgeTreatments(
+    public static final EdgeTreatments USUAL = new EdgeTreatments(
             Map.of(
                     EdgeKind.EAVE, ends(-1, 1),
                     EdgeKind.ANGLED_EAVE, ends(-1, 1),
@@ -61,7 +61,7 @@ record Fastened(Roof roof, PanelSpec spec, EdgeTreatments ends, PanelHold hold, 
             Length.inches(24),
             Length.inches(120));
 
-    static EdgeTreatment ends(double setback, double hem) {
+    public static EdgeTreatment ends(double setback, double hem) {
         return new EdgeTreatment(Length.inches(setback), Length.inches(hem), Length.ZERO);
     }
 
@@ -76,19 +76,19 @@ record Fastened(Roof roof, PanelSpec spec, EdgeTreatments ends, PanelHold hold, 
                 Length.inches(24));
     }
 
-    static Fastened of(Roof roof) {
+    public static Fastened of(Roof roof) {
         return new Fastened(roof, panels(1000), USUAL, PanelHold.FIXED, Lead.LEFT, Length.ZERO);
     }
 
-    Fastened cleated() {
+    public Fastened cleated() {
         return new Fastened(roof, spec, ends, PanelHold.CLEATED, lead, offset);
     }
 
-    Fastened treated(EdgeTreatments others) {
+    public Fastened treated(EdgeTreatments others) {
         return new Fastened(roof, spec, others, hold, lead, offset);
     }
 
-    Fastened longest(double inches) {
+    public Fastened longest(double inches) {
         return new Fastened(roof, panels(inches), ends, hold, lead, offset);
     }
 
@@ -96,7 +96,7 @@ record Fastened(Roof roof, PanelSpec spec, EdgeTreatments ends, PanelHold hold, 
         return new Fastened(roof, spec, ends, hold, side, Length.inches(inches));
     }
 
-    FasteningCase asked(FasteningRules rules) {
+    public FasteningCase asked(FasteningRules rules) {
         return asked(rules, PAN);
     }
 
@@ -149,7 +149,7 @@ record Fastened(Roof roof, PanelSpec spec, EdgeTreatments ends, PanelHold hold, 
                 PAN.cleatLength());
     }
 
-    FastenerRows rows() {
+    public FastenerRows rows() {
         return FastenerRows.of(asked(FasteningRules.INCHES));
     }
 

@@ -36,6 +36,7 @@ import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.sealing.SealingRules;
 import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.units.Length;
@@ -105,6 +106,8 @@ class RealLayoutsTest {
                 List.of(),
                 Terms.usual(SPEC.cover()),
                 Terms.trims(),
+                Terms.UNDERLAY,
+                SealingRules.METRIC,
                 Ordering.PLAIN);
     }
 
@@ -267,6 +270,8 @@ class RealLayoutsTest {
                     List.of(),
                     mild.valleys(),
                     mild.trims(),
+                    mild.underlay(),
+                    mild.sealing(),
                     mild.ordering()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =

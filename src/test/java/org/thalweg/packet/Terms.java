@@ -11,6 +11,9 @@ import org.thalweg.trim.Hand;
 import org.thalweg.trim.TrimOrder;
 import org.thalweg.trim.TrimSpec;
 import org.thalweg.trim.TrimStock;
+import org.thalweg.underlayment.IceSpec;
+import org.thalweg.underlayment.Roll;
+import org.thalweg.underlayment.UnderlayCase;
 import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;
 import org.thalweg.units.Rainfall;
@@ -19,6 +22,8 @@ import org.thalweg.valley.PanSpec;
 
 /** What valleys and trims are laid out by in tests, in metres. */
 final class Terms {
+
+    static final UnderlayCase UNDERLAY = underlay();
 
     private Terms() {}
 
@@ -33,6 +38,20 @@ final class Terms {
                 Length.metres(0.025),
                 Hand.LEFT,
                 TrimOrder.usual());
+    }
+
+    private static UnderlayCase underlay() {
+        Roll roll = new Roll(
+                Length.metres(1), Length.metres(22), Length.metres(0.05), Length.metres(0.1), Length.metres(1.8));
+        return new UnderlayCase(
+                roll,
+                Optional.of(new IceSpec(
+                        Length.metres(0.4),
+                        Length.metres(0.61),
+                        new Pitch(8, 12),
+                        Length.metres(0.914),
+                        Length.metres(0.914),
+                        roll)));
     }
 
     static ValleyTerms usual(Length panelCover) {

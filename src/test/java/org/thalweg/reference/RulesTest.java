@@ -117,6 +117,36 @@ class RulesTest {
                 arguments("longest sheet", Rules.sheetLongest(), 120, "UFGS (unified facilities guide spec)"));
     }
 
+    /** Typed in from the codes named in the last column. Those of the table of laps were recalled. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @MethodSource
+    void lengthsOfUnderlaymentAreThosePrinted(String name, Sourced<Length> rule, Length printed, String source) {
+        assertThat(rule.value()).as(name).isEqualTo(printed);
+        assertThat(rule.source().text()).startsWith(source);
+        assertThat(rule.recalled()).isEqualTo(source.startsWith("IRC table"));
+    }
+
+    static Stream<Arguments> lengthsOfUnderlaymentAreThosePrinted() {
+        return Stream.of(
+                arguments("side lap", Rules.underlaySideLap(), Length.inches(2), "IRC table R905.1.1(2)"),
+                arguments("end lap", Rules.underlayEndLap(), Length.inches(4), "IRC table R905.1.1(2)"),
+                arguments("end laps apart", Rules.underlayLapsApart(), Length.feet(6), "IRC R905.2.7"),
+                arguments("inside the wall line", Rules.iceBarrierInsideWall(), Length.inches(24), "IRC R905.1.2"),
+                arguments(
+                        "along a steep slope",
+                        Rules.iceBarrierAlongSlope(),
+                        Length.inches(36),
+                        "IRC 2015-2021 R905.1.2"),
+                arguments("strip under a valley", Rules.valleyUnderlayWidth(), Length.inches(36), "IBC 1507.3.9"));
+    }
+
+    /** IRC 2015 to 2021, R905.1.2: eight in twelve. */
+    @Test
+    void roofsOfEightInTwelveAreSteepToTheRuleOfIceBarriers() {
+        assertThat(Rules.iceBarrierSteep().value()).isEqualTo(new Pitch(8, 12));
+        assertThat(Rules.iceBarrierSteep().source().text()).isEqualTo("IRC 2015-2021 R905.1.2");
+    }
+
     /** Copper in Architecture Design Handbook 9.5: 4 1/2 in per ft. */
     @Test
     void standardDetailsHoldForValleysOfFourAndAHalfToTheFoot() {
@@ -210,7 +240,7 @@ class RulesTest {
 
     @Test
     void everyRuleSaysWhereItStandsAndHowSureWeAre() {
-        assertThat(Rules.all()).hasSize(66).allSatisfy(rule -> {
+        assertThat(Rules.all()).hasSize(69).allSatisfy(rule -> {
             assertThat(rule.source()).isNotBlank().doesNotStartWith("same");
             assertThat(rule.confidence()).matches("found|memory-high|memory-medium");
         });

@@ -23,6 +23,8 @@ import org.thalweg.panel.Lead;
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
  * @param movement how far panels move
+ * @param underlayment the sheets under the metal
+ * @param sealing  tape, sealant, closures and rivets
  * @param order    equal blanks, counted
  * @param orderLines what to order
  * @param totals   sums of what is listed
@@ -45,6 +47,8 @@ import org.thalweg.panel.Lead;
             "fasteners",
             "clips",
             "movement",
+            "underlayment",
+            "sealing",
             "order",
             "orderLines",
             "totals",
@@ -106,6 +110,15 @@ public record LayoutAnswer(
                                 + " order, then from the lowest up. Pieces that are lapped are one panel.",
                 maxItems = Limits.PANELS_ANSWERED)
         List<MovementAnswer> movement,
+
+        UnderlaymentAnswer underlayment,
+
+        @Schema(
+                description =
+                        "Tape, sealant, closures and rivets: along the rows of fasteners in their order, then valley by valley its"
+                                + " cleats and the laps of its pan, then the laps of trims.",
+                maxItems = Limits.SEAL_RUNS)
+        List<SealRunAnswer> sealing,
 
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
@@ -228,7 +241,9 @@ public record LayoutAnswer(
                             + " show), `orderedLength`, `orderedArea` (blanks as wide as they cover), `sheetArea`"
                             + " (blanks as wide as their flat sheet), `waste` (part of the ordered area that shows"
                             + " nowhere), `mass` (of the panels' sheet), `valleyPieces`, `seams`, `clips`, `fasteners` (of each"
-                            + " kind, then all), `orderedMass` (the masses of the order lines). The list is open.",
+                            + " kind, then all), `trimPieces`, `underlaymentRolls`, `iceBarrierRolls` (when there is one),"
+                            + " `sealantTape`, `sealant` (all beads), `sealantCartridges`, `closures`, `closureLength`,"
+                            + " `rivets`, `orderedMass` (the masses of the order lines). The list is open.",
                     maxLength = 40,
                     examples = "orderedArea")
             String item,
@@ -252,5 +267,11 @@ public record LayoutAnswer(
                             + " feet, `LBR` pounds, `P1` per cent and so on.",
                     maxLength = 3,
                     examples = "FTK")
-            String unit) {}
+            String unit) {
+
+        /** A sum of which no kinds are told apart. */
+        public static Total of(String item, double quantity, String unit) {
+            return new Total(item, Optional.empty(), quantity, unit);
+        }
+    }
 }

@@ -24,6 +24,8 @@ import org.thalweg.roof.PanelHold;
  * @param hipCap         the cap of hips
  * @param trims          what edges are trimmed with
  * @param fastening      how things are fastened
+ * @param underlayment   the sheets under the metal
+ * @param sealing        with how much everything is made tight
  * @param climate        heat and rain
  * @param ordering       how the job is bought
  * @param laying         what single planes get instead
@@ -68,6 +70,14 @@ public record LayoutRequest(
 
         @Schema(description = "How things are fastened. Default: each member's own.") @Nullable @Valid
         FasteningForm fastening,
+
+        @Schema(description = "The sheets under the metal. Default: each member's own, and no ice barrier.")
+        @Nullable
+        @Valid
+        UnderlaymentForm underlayment,
+
+        @Schema(description = "With how much everything is made tight. Default: each member's own.") @Nullable @Valid
+        SealingForm sealing,
 
         @Schema(description = "Heat and rain. Default: each member's own.") @Nullable @Valid
         ClimateForm climate,

@@ -21,6 +21,8 @@ import org.thalweg.roof.PanelHold;
  * @param hipCap         cap of hips
  * @param trims          what edges are trimmed with
  * @param fastening      spacings
+ * @param underlayment   the sheets under the metal
+ * @param sealing        tape, sealant and rivets
  * @param climate        heat and rain
  * @param ordering       how it is bought
  * @param tapeRule       how tape marks are rounded
@@ -37,6 +39,8 @@ import org.thalweg.roof.PanelHold;
             "hipCap",
             "trims",
             "fastening",
+            "underlayment",
+            "sealing",
             "climate",
             "ordering",
             "tapeRule",
@@ -65,6 +69,8 @@ public record LayoutUsed(
         ValleyUsed.HipCapUsed hipCap,
         TrimsUsed trims,
         ValleyUsed.FasteningUsed fastening,
+        UnderlaymentUsed underlayment,
+        SealingUsed sealing,
         ValleyUsed.ClimateUsed climate,
         OrderingUsed ordering,
 

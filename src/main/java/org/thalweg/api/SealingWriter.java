@@ -1,0 +1,108 @@
+package org.thalweg.api;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.thalweg.api.wire.LayoutAnswer.Total;
+import org.thalweg.api.wire.SealRunAnswer;
+import org.thalweg.api.wire.SealingForm;
+import org.thalweg.api.wire.SealingUsed;
+import org.thalweg.geometry.Tolerance;
+import org.thalweg.panel.Panel;
+import org.thalweg.roof.Roof;
+import org.thalweg.sealing.SealItem;
+import org.thalweg.sealing.SealKind;
+import org.thalweg.sealing.SealRun;
+import org.thalweg.sealing.Sealing;
+import org.thalweg.sealing.SealingRules;
+import org.thalweg.units.Units;
+
+/** Writes tape, sealant, closures and rivets in the caller's units. */
+final class SealingWriter {
+
+    private final Units units;
+
+    SealingWriter(Units units) {
+        this.units = units;
+    }
+
+    List<SealRunAnswer> write(Roof roof, Sealing sealing) {
+        List<SealRunAnswer> written = new ArrayList<>(sealing.runs().size());
+        for (SealRun run : sealing.runs()) {
+            written.add(new SealRunAnswer(
+                    run.kind(),
+                    run.item(),
+                    run.plane().isPresent()
+                            ? Optional.of(
+                                    roof.planes().get(run.plane().getAsInt()).id())
+                            : Optional.empty(),
+                    run.panel().map(Panel::mark),
+                    run.edge() < 0
+                            ? PanelWriter.LAP
+                            : roof.edges().get(run.edge()).id(),
+                    run.piece(),
+                    RoofWriter.marked(run.length(), units),
+                    run.count()));
+        }
+        return written;
+    }
+
+    /** Sums of what is printed; whole cartridges. */
+    List<Total> totals(List<SealRunAnswer> runs, SealingRules rules, Tolerance tolerance) {
+        double sealant = length(runs, SealItem.SEALANT);
+        long cartridges = tolerance.ceil(
+                units.length().of(sealant).metres(), rules.beadPerCartridge().metres());
+        String unit = units.length().code();
+        return List.of(
+                Total.of("sealantTape", length(runs, SealItem.TAPE), unit),
+                Total.of("sealant", sealant, unit),
+                Total.of("sealantCartridges", Math.max(0, cartridges), OrderWriter.PIECE),
+                Total.of("closures", count(runs, SealItem.CLOSURE), OrderWriter.PIECE),
+                Total.of("closureLength", length(runs, SealItem.CLOSURE), unit),
+                Total.of("rivets", count(runs, SealItem.RIVET), OrderWriter.PIECE));
+    }
+
+    private static Stream<SealRunAnswer> of(List<SealRunAnswer> runs, SealItem item) {
+        return runs.stream().filter(run -> run.item() == item);
+    }
+
+    private double length(List<SealRunAnswer> runs, SealItem item) {
+        double sum = of(runs, item)
+                .mapToDouble(run -> run.length().value() * run.count())
+                .sum();
+        return units.length().round(units.length().of(sum));
+    }
+
+    private static double count(List<SealRunAnswer> runs, SealItem item) {
+        return of(runs, item).mapToInt(SealRunAnswer::count).sum();
+    }
+
+    SealingUsed used(SealingRules rules) {
+        return new SealingUsed(
+                rules.of(SealKind.VALLEY),
+                rules.of(SealKind.CLEAT),
+                rules.of(SealKind.CLOSURE),
+                rules.of(SealKind.END_LAP),
+                rules.of(SealKind.OPENING),
+                rules.of(SealKind.PAN_LAP),
+                rules.of(SealKind.TRIM_LAP),
+                units.length().round(rules.rivetSpacing()),
+                units.length().round(rules.beadPerCartridge()));
+    }
+
+    /** Pointers to what a request left out of it. */
+    static void defaults(@Nullable SealingForm form, List<String> left) {
+        SealingForm of = form == null ? SealingReader.NONE : form;
+        UsedWriter.ifAbsent(of.valleyTapeCount(), "#/sealing/valleyTapeCount", left);
+        UsedWriter.ifAbsent(of.cleatTapeCount(), "#/sealing/cleatTapeCount", left);
+        UsedWriter.ifAbsent(of.closureTapeCount(), "#/sealing/closureTapeCount", left);
+        UsedWriter.ifAbsent(of.endLapTapeCount(), "#/sealing/endLapTapeCount", left);
+        UsedWriter.ifAbsent(of.openingTapeCount(), "#/sealing/openingTapeCount", left);
+        UsedWriter.ifAbsent(of.panLapBeadCount(), "#/sealing/panLapBeadCount", left);
+        UsedWriter.ifAbsent(of.trimLapBeadCount(), "#/sealing/trimLapBeadCount", left);
+        UsedWriter.ifAbsent(of.rivetSpacing(), "#/sealing/rivetSpacing", left);
+        UsedWriter.ifAbsent(of.beadPerCartridge(), "#/sealing/beadPerCartridge", left);
+    }
+}

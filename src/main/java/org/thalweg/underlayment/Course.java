@@ -1,0 +1,68 @@
+package org.thalweg.underlayment;
+
+import java.util.List;
+import org.thalweg.units.Length;
+
+/**
+ * One course: a sheet as wide as the roll, rolled out across the slope. The top one keeps the width of the roll; what stands
+ * over the plane's top is turned over the ridge or cut off.
+ *
+ * @param from where its lower edge lies, up the plane, or off the edge the courses of an ice barrier follow
+ * @param to   where its upper edge lies: one width of the roll further
+ * @param runs unbroken stretches of it, from the left; apart from each other
+ */
+public record Course(Length from, Length to, List<Run> runs) {
+
+    public Course {
+        runs = List.copyOf(runs);
+    }
+
+    /**
+     * One unbroken stretch.
+     *
+     * @param from   its left end, across the plane, or along that edge
+     * @param to     its right end
+     * @param sheets it is made of, from the left; the first starts at its left end, each next one laps the one before, the
+     *               last ends at its right end
+     */
+    public record Run(Length from, Length to, List<Sheet> sheets) {
+
+        public Run {
+            sheets = List.copyOf(sheets);
+        }
+
+        public Length length() {
+            return Length.metres(to.metres() - from.metres());
+        }
+    }
+
+    /**
+     * One sheet of a run.
+     *
+     * @param from   its left end
+     * @param length of it, with its lap over the sheet before
+     */
+    public record Sheet(Length from, Length length) {
+
+        /** Where its right end lies: there the lap of the next one is. Metres. */
+        double end() {
+            return from.metres() + length.metres();
+        }
+    }
+
+    /** All its sheets end to end. */
+    public Length rolledOut() {
+        return Length.metres(runs.stream()
+                .flatMap(run -> run.sheets().stream())
+                .mapToDouble(sheet -> sheet.length().metres())
+                .sum());
+    }
+
+    /** Where its end laps are: the right end of every sheet but the last of each run. Metres, ascending. */
+    double[] laps() {
+        return runs.stream()
+                .flatMap(run -> run.sheets().subList(0, run.sheets().size() - 1).stream())
+                .mapToDouble(Sheet::end)
+                .toArray();
+    }
+}
