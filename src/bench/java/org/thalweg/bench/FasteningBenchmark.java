@@ -72,7 +72,7 @@ public class FasteningBenchmark {
                 Panels.layOut(
                         roof,
                         SixPlaneHouse.spec(),
-                        SixPlaneHouse.treatments(),
+                        SixPlaneHouse.treatments().of(roof),
                         SixPlaneHouse.laying(roof.planes().size(), new Start.Offset(Length.metres(0.1)))),
                 SixPlaneHouse.treatments().of(roof),
                 Collections.nCopies(roof.edges().size(), PanelHold.FIXED),
