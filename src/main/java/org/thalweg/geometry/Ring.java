@@ -51,6 +51,11 @@ public final class Ring {
         return new Point2(across[corner], up[corner]);
     }
 
+    /** The same corners, moved level to these places. */
+    Ring across(double[] places) {
+        return new Ring(places, up, tag);
+    }
+
     /** The corner after {@code corner}. */
     public int next(int corner) {
         return corner + 1 == across.length ? 0 : corner + 1;

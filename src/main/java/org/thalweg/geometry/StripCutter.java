@@ -102,8 +102,28 @@ public final class StripCutter {
         }
         pairCrossings();
         linkRuns(pieces);
+        openLeftLines(pieces, openings);
         pieces.sort(StripCutter::inOrder);
         return openings.isEmpty() ? pieces : withOpenings(pieces, openings);
+    }
+
+    /** Where a side of the shape lies on the left line of a strip, with the metal left of it, the strip's own metal ends there. */
+    private void openLeftLines(List<Piece> pieces, List<Piece> openings) {
+        lineSides.stream().mapToInt(LineSide::line).distinct().sorted().forEach(strip -> {
+            List<Ring> rings = new ArrayList<>();
+            taken(strip, pieces, rings);
+            if (rings.isEmpty()) {
+                return;
+            }
+            taken(strip, openings, rings);
+            for (Ring ring : LeftLineSplicer.splice(lines[strip], rings)) {
+                (ring.signedArea() > 0 ? pieces : openings).add(new Piece(strip, new Region(ring, List.of())));
+            }
+        });
+    }
+
+    private static void taken(int strip, List<Piece> from, List<Ring> rings) {
+        from.removeIf(piece -> piece.strip == strip && rings.add(piece.shape.outer()));
     }
 
     private static int inOrder(Piece a, Piece b) {
@@ -135,8 +155,11 @@ public final class StripCutter {
         if (first == n) {
             if (strip[0] < lines.length - 1) {
                 double area = ring.signedArea();
-                Region region = new Region(ring, List.of());
+                Region region = new Region(ring.across(x), List.of());
                 (area > 0 ? pieces : openings).add(new Piece(strip[0], region));
+                for (int i = 0; i < n; i++) {
+                    noteLineSide(ring, x, i, ring.next(i));
+                }
             }
             return;
         }

@@ -97,6 +97,34 @@ class StripCutterTest {
         assertThat(strip(cut(shape, 0, 2, 4), 0).openings()).hasSize(1);
     }
 
+    /** Strip 1 is bitten from its left line, strip 0 ends on the opening's side. */
+    @Test
+    void anOpeningThatTouchesTheLeftLineOfItsStripIsABite() {
+        Region shape =
+                new Region(Shapes.ring(0, 0, 0, 4, 0, 4, 4, 0, 4), List.of(Shapes.ring(10, 2, 1, 2, 2, 3, 2, 3, 1)));
+
+        List<StripCutter.Piece> pieces = cut(shape, 0, 2, 4);
+
+        assertThat(pieces).extracting(p -> p.shape().area()).containsExactly(8.0, 7.0);
+        assertThat(pieces).allSatisfy(p -> assertThat(p.shape().openings()).isEmpty());
+        assertThat(pieces)
+                .allSatisfy(p -> assertThat(Jts.polygon(p.shape()).isValid()).isTrue());
+        assertThat(tags(strip(pieces, 0))).contains(10);
+        assertThat(tags(strip(pieces, 1))).containsExactlyInAnyOrder(0, 1, 2, Side.RIB, 11, 12, 13, Side.RIB);
+    }
+
+    /** The opening begins on a line and ends on another, two strips on. */
+    @Test
+    void anOpeningBetweenTwoLinesPartsEveryStripItCrosses() {
+        Region shape =
+                new Region(Shapes.ring(0, 0, 0, 8, 0, 8, 4, 0, 4), List.of(Shapes.ring(10, 2, 1, 2, 2, 6, 2, 6, 1)));
+
+        List<StripCutter.Piece> pieces = cut(shape, 0, 2, 4, 6, 8);
+
+        assertThat(pieces).extracting(StripCutter.Piece::strip).containsExactly(0, 1, 1, 2, 2, 3);
+        assertThat(pieces).extracting(p -> p.shape().area()).containsExactly(8.0, 2.0, 4.0, 2.0, 4.0, 8.0);
+    }
+
     @Test
     void anOpeningAsWideAsAStripPartsIt() {
         Region shape =
@@ -130,6 +158,9 @@ class StripCutterTest {
                 Geometry[] ours = new Geometry[lines.length];
                 double sum = 0;
                 for (StripCutter.Piece piece : cut(shape, lines)) {
+                    assertThat(bridges(piece.shape().outer()))
+                            .as("seed %d", seed)
+                            .isZero();
                     Geometry polygon = Jts.areas(GeometryFixer.fix(Jts.polygon(piece.shape())));
                     sum += piece.shape().area();
                     ours[piece.strip()] = ours[piece.strip()] == null
@@ -172,5 +203,22 @@ class StripCutterTest {
                 .mapToObj(region.outer()::up)
                 .sorted()
                 .toList();
+    }
+
+    /** How many pairs of sides run against each other along one upright line: metal of no width. */
+    private static int bridges(Ring ring) {
+        int bridges = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            for (int j = 0; j < ring.size(); j++) {
+                boolean oneLine = ring.across(i) == ring.across(ring.next(i))
+                        && ring.across(j) == ring.across(ring.next(j))
+                        && ring.across(i) == ring.across(j);
+                if (oneLine
+                        && Math.min(ring.up(ring.next(i)), ring.up(j)) > Math.max(ring.up(i), ring.up(ring.next(j)))) {
+                    bridges++;
+                }
+            }
+        }
+        return bridges;
     }
 }
