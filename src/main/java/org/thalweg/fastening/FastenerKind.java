@@ -50,6 +50,14 @@ public enum FastenerKind {
     }
 
     /**
+     * Whether it holds panels to the roof and so keeps them from moving. Closures are fastened to the panels and stop short of the
+     * deck, so that there is one fixed place to each panel [common practice, no source]; a lap is fastened metal to metal.
+     */
+    public boolean pinsPanel() {
+        return this == EAVE || this == VALLEY || this == OPENING;
+    }
+
+    /**
      * What is fastened where panels end.
      *
      * <pre>

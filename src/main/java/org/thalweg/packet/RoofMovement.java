@@ -180,9 +180,7 @@ public record RoofMovement(List<PanelMovement> panels, Optional<Length> longest,
                         end.mitre(),
                         terms.movement().hook(hem));
             }
-            boolean pinned = kind.filter(each -> each.throughPanel() && each != FastenerKind.END_LAP)
-                    .isPresent();
-            return pinned
+            return kind.filter(FastenerKind::pinsPanel).isPresent()
                     ? HeldEnd.screwed(
                             place, end.lower(), growth, terms.movement().screwPlay())
                     : HeldEnd.free(place, end.lower(), growth);

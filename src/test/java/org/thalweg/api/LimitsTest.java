@@ -47,6 +47,7 @@ class LimitsTest {
                 "SEAL_RUNS",
                 "DEFAULTS",
                 "PANELS_ANSWERED",
+                "ORDER_LINES",
                 "TOTALS",
                 "REFERENCE_ROWS");
         List<Double> told = Limits.ALL.stream()
