@@ -66,6 +66,7 @@ class ArchitectureTest {
             room("fastening").uses("units", "geometry", "finding", "reference", "roof", "panel", "valley"),
             room("drainage").uses(ROOF_AND_BELOW),
             room("movement").uses("units", "finding", "reference"),
+            room("stock").uses("units", "finding", "geometry"),
             room("takeoff").uses(ALL_ABOVE),
             room("packet").uses(ALL_ABOVE),
             room("api").uses(ALL_ABOVE).imports(WEB));
