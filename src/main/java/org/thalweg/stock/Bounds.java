@@ -14,8 +14,6 @@ final class Bounds {
     /** Rounding to k-ths beyond this finds nothing in practice. [common practice, no source] */
     private static final int FINEST = 20;
 
-    private static final long LARGEST_SUM = 1L << 58;
-
     private final CuttingProblem problem;
     private final long room;
     private Certificate best;
@@ -23,12 +21,21 @@ final class Bounds {
     private Bounds(CuttingProblem problem) {
         this.problem = problem;
         this.room = problem.bar(0).room();
-        this.best = certificate(length -> length, room);
+        this.best = area(problem);
     }
 
     /** The best of all families. */
     static Certificate best(CuttingProblem problem) {
         return problem.plain() ? new Bounds(problem).search() : area(problem);
+    }
+
+    /** Pieces and bars at their length. */
+    private static Certificate area(CuttingProblem problem) {
+        long[] lengths = new long[problem.kinds()];
+        Arrays.setAll(lengths, problem::length);
+        long[] rooms = new long[problem.barTypes()];
+        Arrays.setAll(rooms, type -> problem.bar(type).room());
+        return Certificate.of(lengths, rooms);
     }
 
     private Certificate search() {
@@ -63,46 +70,16 @@ final class Bounds {
                 : 2 * length == room ? whole : 2 * (length / alpha);
     }
 
-    private void offer(LongUnaryOperator price, long scale) {
-        Certificate offered = certificate(price, scale);
+    private void offer(LongUnaryOperator price, long worth) {
+        Certificate offered = certificate(price, worth);
         if (offered.bound(problem) > best.bound(problem)) {
             best = offered;
         }
     }
 
-    private Certificate certificate(LongUnaryOperator price, long scale) {
+    private Certificate certificate(LongUnaryOperator price, long worth) {
         long[] prices = new long[problem.kinds()];
         Arrays.setAll(prices, kind -> price.applyAsLong(problem.length(kind)));
-        return Certificate.of(prices, new long[problem.barTypes()], scale);
-    }
-
-    /** Metal at the price of the bars that give most of it for their cost; limited bars that give more are charged for it. */
-    private static Certificate area(CuttingProblem problem) {
-        long step = step(problem);
-        long scale = 1;
-        for (int type = 0; type < problem.barTypes(); type++) {
-            CuttingProblem.BarType bar = problem.bar(type);
-            if (!bar.limited()) {
-                scale = Math.max(scale, Math.floorDiv(bar.room() * step - 1, bar.cost()) + 1);
-            }
-        }
-        long[] prices = new long[problem.kinds()];
-        Arrays.setAll(prices, kind -> problem.length(kind) * step);
-        long[] charges = new long[problem.barTypes()];
-        for (int type = 0; type < charges.length; type++) {
-            charges[type] = Math.max(
-                    0,
-                    problem.bar(type).room() * step - scale * problem.bar(type).cost());
-        }
-        return Certificate.of(prices, charges, scale);
-    }
-
-    /** As fine as the costs ask for and sums in a long allow. */
-    private static long step(CuttingProblem problem) {
-        long widest = 1;
-        for (int type = 0; type < problem.barTypes(); type++) {
-            widest = Math.max(widest, problem.bar(type).room());
-        }
-        return Math.max(1, Math.min(problem.dearest(), LARGEST_SUM / widest / Math.max(1, problem.pieces())));
+        return Certificate.of(prices, new long[] {worth});
     }
 }

@@ -4,47 +4,45 @@ import java.util.List;
 import java.util.stream.LongStream;
 
 /**
- * Why no plan is cheaper: a price for every kind of piece such that no bar, however it is cut, yields pieces worth more than
- * its cost. All pieces together are then worth no more than any plan costs. (Linear programming duality in whole numbers;
- * nothing has to be believed but sums.)
+ * Why no plan is cheaper: a price for every kind of piece, and for every sort of bar what the pieces on one bar are worth at
+ * most, however it is cut. All bars of a plan together must be worth as much as all pieces. (Linear programming duality in
+ * whole numbers; nothing has to be believed but sums.)
  *
- * <p>Law: for each sort of bar k and any pieces that fit on it, Σ prices ≤ {@code scale} · cost(k) + charge(k). So any plan
- * costs at least (Σ price · count − Σ charge · available) / {@code scale}, rounded up.
+ * <p>Law: any pieces that fit on a bar of sort k, none more often than it is wanted, are worth no more than worth(k). So any
+ * plan costs at least as much as the cheapest bars, no more of a sort than there are, whose worths together reach
+ * Σ price · count. With one sort of bar that cost 1 each these are Σ price · count / worth bars, rounded up.
  *
- * @param prices  a price for every kind, longest first; each 0 or more
- * @param charges for every sort of bar, in the order of the request; above 0 only for bars that are limited: what one more
- *                would be worth
- * @param scale   how many units of price make one unit of cost; 1 or more
+ * @param prices a price for every kind, longest first; each 0 or more
+ * @param worths for every sort of bar, in the order of the request, the most that pieces on one are worth; 0 or more
  */
-public record Certificate(List<Long> prices, List<Long> charges, long scale) {
+public record Certificate(List<Long> prices, List<Long> worths) {
 
     public Certificate {
         prices = List.copyOf(prices);
-        charges = List.copyOf(charges);
-        if (scale < 1) {
-            throw new IllegalArgumentException("scale (%d) must be 1 or more".formatted(scale));
-        }
+        worths = List.copyOf(worths);
     }
 
-    static Certificate of(long[] prices, long[] charges, long scale) {
+    static Certificate of(long[] prices, long[] worths) {
         return new Certificate(
                 LongStream.of(prices).boxed().toList(),
-                LongStream.of(charges).boxed().toList(),
-                scale);
+                LongStream.of(worths).boxed().toList());
     }
 
     /** Least cost of any plan that cuts all pieces. */
     long bound(CuttingProblem problem) {
+        return new Cover(problem, worths).least(worth(problem));
+    }
+
+    /** The same with parts of bars: quicker and not above it. */
+    long boundInParts(CuttingProblem problem) {
+        return new Cover(problem, worths).leastInParts(worth(problem));
+    }
+
+    private long worth(CuttingProblem problem) {
         long worth = 0;
         for (int kind = 0; kind < problem.kinds(); kind++) {
             worth = Math.addExact(worth, Math.multiplyExact(prices.get(kind), (long) problem.wanted(kind)));
         }
-        for (int type = 0; type < problem.barTypes(); type++) {
-            if (charges.get(type) > 0) {
-                worth = Math.subtractExact(worth, Math.multiplyExact(charges.get(type), (long)
-                        problem.bar(type).available()));
-            }
-        }
-        return Math.max(0, Math.floorDiv(worth + scale - 1, scale));
+        return worth;
     }
 }

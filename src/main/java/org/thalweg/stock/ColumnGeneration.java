@@ -47,7 +47,7 @@ final class ColumnGeneration {
         this.scale = scale();
         this.prices = new long[problem.kinds()];
         this.uppers = new long[problem.barTypes()];
-        this.best = Certificate.of(prices, uppers, 1);
+        this.best = Certificate.of(prices, uppers);
         near.stream().filter(problem::allows).forEach(simplex::add);
         simplex.optimise();
         pool.stream().filter(problem::allows).forEach(simplex::add);
@@ -66,6 +66,7 @@ final class ColumnGeneration {
             simplex.optimise();
             more = round() && bound < enough && bound < ceiling();
         }
+        bound = Math.max(bound, best.bound(problem));
     }
 
     /** Cost of the cheapest fractions so far, rounded up: more than this the linear programme can't prove. */
@@ -80,7 +81,6 @@ final class ColumnGeneration {
             prices[kind] = Math.max(0, (long) Math.floor(price * scale));
         }
         List<Pattern> found = new ArrayList<>();
-        long proven = 1;
         boolean dear = false;
         for (int type = 0; type < problem.barTypes(); type++) {
             CuttingProblem.BarType bar = problem.bar(type);
@@ -94,28 +94,17 @@ final class ColumnGeneration {
                     }
                 }
                 uppers[type] = pricing.upper();
-                proven = bar.limited() ? proven : Math.max(proven, ceilDiv(pricing.upper(), bar.cost()));
             }
         }
-        offer(proven);
+        offerPrices();
         converged = !dear;
         found.forEach(simplex::add);
         return !found.isEmpty();
     }
 
-    private static long ceilDiv(long a, long b) {
-        return (a + b - 1) / b;
-    }
-
-    /** The prices as a certificate: bars without limit set its scale, what limited ones are short of is charged. */
-    private void offer(long used) {
-        long[] charged = new long[uppers.length];
-        for (int type = 0; type < charged.length; type++) {
-            CuttingProblem.BarType bar = problem.bar(type);
-            charged[type] = bar.limited() ? Math.max(0, uppers[type] - used * bar.cost()) : 0;
-        }
-        Certificate certificate = Certificate.of(prices, charged, used);
-        long offered = certificate.bound(problem);
+    private void offerPrices() {
+        Certificate certificate = Certificate.of(prices, uppers);
+        long offered = certificate.boundInParts(problem);
         if (offered > bound) {
             bound = offered;
             best = certificate;

@@ -155,6 +155,19 @@ final class CuttingProblem {
         return dearest;
     }
 
+    /** What divides the cost of every plan. */
+    long costStep() {
+        long step = 0;
+        for (BarType bar : bars) {
+            step = gcd(bar.cost(), step);
+        }
+        return Math.max(1, step);
+    }
+
+    static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
     /** Least cost above 0. */
     long cheapest() {
         long cheapest = Long.MAX_VALUE;

@@ -10,7 +10,7 @@ final class CuttingSolver {
     /** Dives may take this part of what is left each; the search has the rest. */
     private static final double FOR_DIVES = 0.3;
 
-    private static final int MOST_DISCREPANCIES = 1;
+    private static final double FOR_RECUTTING = 0.7;
 
     private final Work work;
     private final Incumbent incumbent;
@@ -44,8 +44,12 @@ final class CuttingSolver {
     }
 
     private void closeGap(ColumnGeneration root) {
-        for (int discrepancies = 0; discrepancies <= MOST_DISCREPANCIES && !done(); discrepancies++) {
-            new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, discrepancies);
+        new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, 0);
+        if (!done() && !incumbent.problem().plain()) {
+            new Recutting(incumbent, work.share(FOR_RECUTTING)).run();
+        }
+        if (!done()) {
+            new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, 1);
         }
         if (!done()) {
             new PairSearch(incumbent, work).run(root, pool);

@@ -101,11 +101,7 @@ final class PieceKinds {
     CuttingProblem problem() {
         List<BarType> bars = new ArrayList<>();
         for (StockBar bar : asked.stock()) {
-            int most = Math.min(bar.count().orElse(0), pieces());
-            bars.add(new BarType(
-                    bar.length() + asked.kerf(),
-                    bar.cost(),
-                    bar.count().isPresent() ? most : CuttingProblem.UNLIMITED));
+            bars.add(new BarType(bar.length() + asked.kerf(), bar.cost(), available(bar)));
         }
         groups.stream()
                 .map(Group::length)
@@ -119,9 +115,19 @@ final class PieceKinds {
         return problem.apartBy(apart());
     }
 
+    /** As many as there are pieces are as good as no limit, if they cost something. */
+    private int available(StockBar bar) {
+        boolean limited = bar.count().orElse(Integer.MAX_VALUE) < pieces() || bar.cost() == 0;
+        return limited ? Math.min(bar.count().orElse(0), pieces()) : CuttingProblem.UNLIMITED;
+    }
+
     /** More than any plan that needs no bar that nobody has. */
     private long costOfMissing() {
-        long cost = 1;
+        long step = 0;
+        for (StockBar bar : asked.stock()) {
+            step = CuttingProblem.gcd(bar.cost(), step);
+        }
+        long cost = Math.max(1, step);
         for (StockBar bar : asked.stock()) {
             cost += bar.cost() * Math.min(bar.count().orElse(Integer.MAX_VALUE), pieces());
         }

@@ -29,17 +29,13 @@ final class PricingTable {
         int count = 0;
         for (int kind = 0; kind < problem.kinds(); kind++) {
             if (problem.wanted(kind) > 0) {
-                divisor = gcd(problem.length(kind), divisor);
+                divisor = CuttingProblem.gcd(problem.length(kind), divisor);
                 count += 32 - Integer.numberOfLeadingZeros(bound(kind));
             }
         }
         this.step = Math.max(1, divisor);
         this.lots = count;
         this.rooms = (int) Math.min(Integer.MAX_VALUE - 1L, largest() / step) + 1;
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     private long largest() {

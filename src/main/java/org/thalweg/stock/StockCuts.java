@@ -43,17 +43,16 @@ public final class StockCuts {
     }
 
     private static CuttingPlan nothing(CuttingCase asked, PieceKinds kinds) {
-        Certificate zero = Certificate.of(new long[0], new long[asked.stock().size()], 1);
+        Certificate zero = Certificate.of(new long[0], new long[asked.stock().size()]);
         List<Unplaced> unplaced = unplaced(asked, kinds, Map.of(), Reason.TOO_LONG);
         return new CuttingPlan(List.of(), 0, 0, Proof.CERTIFICATE, zero, List.of(), unplaced, false);
     }
 
-    /** Without the charge for the bar that nobody has, which is 0. */
+    /** Without the bar that nobody has. */
     private static Certificate realBars(Certificate certificate, CuttingCase asked) {
         return new Certificate(
                 certificate.prices(),
-                certificate.charges().subList(0, asked.stock().size()),
-                certificate.scale());
+                certificate.worths().subList(0, asked.stock().size()));
     }
 
     /** In the order of the request. */

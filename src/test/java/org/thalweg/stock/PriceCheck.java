@@ -1,12 +1,11 @@
 package org.thalweg.stock;
 
-import java.math.BigInteger;
 import java.util.List;
 
 /**
- * What a buyer needs to check a bound: the lengths (with kerf), the counts, the bars, the price list, and a table. It shares
- * nothing with the solver. For each sort of bar the table finds the most that pieces on it can be worth; if that is never
- * more than scale · cost + charge, no plan costs less than the sum below.
+ * What a buyer needs to check a bound: the lengths (with kerf), the counts, the bars, the price list, and two tables. It
+ * shares nothing with the solver. The first table finds, for each sort of bar, the most that pieces on it can be worth; that
+ * may not be above what the list says. The second finds the least cost of bars that are worth as much as all pieces.
  */
 final class PriceCheck {
 
@@ -15,40 +14,54 @@ final class PriceCheck {
     /**
      * The bound, worked out from the plan's price list alone.
      *
-     * @throws AssertionError when the price list proves nothing
+     * @throws AssertionError when the list calls a bar worth less than it can be
      */
     static long bound(CuttingCase asked, CuttingPlan plan) {
         Certificate list = plan.certificate();
-        BigInteger scale = BigInteger.valueOf(list.scale());
-        BigInteger worth = BigInteger.ZERO;
-        for (int kind = 0; kind < plan.priced().size(); kind++) {
-            worth = worth.add(
-                    times(list.prices().get(kind), plan.priced().get(kind).count()));
-        }
         for (int k = 0; k < asked.stock().size(); k++) {
             StockBar bar = asked.stock().get(k);
-            BigInteger allowed = scale.multiply(BigInteger.valueOf(bar.cost()))
-                    .add(BigInteger.valueOf(list.charges().get(k)));
-            BigInteger most = BigInteger.valueOf(most(plan.priced(), list.prices(), bar.length() + asked.kerf()));
-            if (most.compareTo(allowed) > 0) {
-                throw new AssertionError("pieces worth %d fit on a bar of %s".formatted(most, allowed));
+            long most = most(plan.priced(), list.prices(), bar.length() + asked.kerf());
+            if (most > list.worths().get(k)) {
+                throw new AssertionError("pieces worth %d fit on %s".formatted(most, bar));
             }
-            worth = worth.subtract(
-                    times(list.charges().get(k), charged(bar, list.charges().get(k))));
         }
-        BigInteger[] bars = worth.divideAndRemainder(scale);
-        return bars[1].signum() > 0 ? bars[0].longValueExact() + 1 : Math.max(0, bars[0].longValueExact());
+        long worth = 0;
+        int pieces = plan.priced().stream().mapToInt(CuttingPlan.Kind::count).sum();
+        for (int kind = 0; kind < plan.priced().size(); kind++) {
+            worth += list.prices().get(kind) * plan.priced().get(kind).count();
+        }
+        return leastCost(asked.stock(), list.worths(), worth, pieces, plan.cost());
     }
 
-    private static int charged(StockBar bar, long charge) {
-        if (charge < 0 || charge > 0 && bar.count().isEmpty()) {
-            throw new AssertionError("a charge of %d for %s".formatted(charge, bar));
+    /** The least cost, up to {@code highest}, of bars that are worth so much together; never more bars than pieces. */
+    static long leastCost(List<StockBar> stock, List<Long> worths, long worth, int pieces, long highest) {
+        int step = Math.max(
+                1, stock.stream().mapToInt(bar -> Math.toIntExact(bar.cost())).reduce(0, PriceCheck::gcd));
+        long[] most = new long[Math.toIntExact(highest / step) + 1];
+        for (int k = 0; k < stock.size(); k++) {
+            int cost = Math.toIntExact(stock.get(k).cost() / step);
+            boolean limited = stock.get(k).count().orElse(Integer.MAX_VALUE) < pieces;
+            if (!limited && cost > 0) {
+                for (int spent = cost; spent < most.length; spent++) {
+                    most[spent] = Math.max(most[spent], most[spent - cost] + worths.get(k));
+                }
+            }
+            int copies = limited || cost == 0 ? Math.min(stock.get(k).count().orElse(0), pieces) : 0;
+            for (int copy = 0; copy < copies; copy++) {
+                for (int spent = most.length - 1; spent >= cost; spent--) {
+                    most[spent] = Math.max(most[spent], most[spent - cost] + worths.get(k));
+                }
+            }
         }
-        return bar.count().orElse(0);
+        int spent = 0;
+        while (spent < most.length && most[spent] < worth) {
+            spent++;
+        }
+        return (long) spent * step;
     }
 
-    private static BigInteger times(long a, int b) {
-        return BigInteger.valueOf(a).multiply(BigInteger.valueOf(b));
+    private static int gcd(int a, int b) {
+        return b == 0 ? a : gcd(b, a % b);
     }
 
     /** The most that pieces of these kinds, none more often than it is wanted, are worth on so much room. */
