@@ -1,5 +1,7 @@
 package org.thalweg.stock;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
@@ -30,7 +32,7 @@ final class TradeJobs {
         double longest = random.nextInt(3) > 0 ? 0.9 : 0.4;
         int pieces = 10 + random.nextInt(491);
         int kinds = Math.min(pieces, 3 + random.nextInt(58));
-        TreeMap<Long, Integer> counts = new TreeMap<>(java.util.Comparator.reverseOrder());
+        TreeMap<Long, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
         long[] lengths = new long[kinds];
         for (int i = 0; i < kinds; i++) {
             long length = (long) (stock * (0.025 + random.nextDouble() * (longest - 0.025)));
@@ -43,5 +45,26 @@ final class TradeJobs {
                 counts.keySet().stream().mapToLong(length -> length).toArray(),
                 counts.values().stream().mapToInt(count -> count).toArray(),
                 new CuttingProblem.BarType(stock + kerf, 1, CuttingProblem.UNLIMITED));
+    }
+
+    /** Four stock lengths with free costs in cents; every other job also has five sorts of off-cuts on the rack. */
+    static List<CuttingCase> racks(int count, Budget budget) {
+        return IntStream.range(0, count).mapToObj(number -> rack(number, budget)).toList();
+    }
+
+    private static CuttingCase rack(int number, Budget budget) {
+        Random random = new Random(20_260_201L + number);
+        List<StockBar> stock = new ArrayList<>();
+        for (int length : new int[] {2000, 3000, 4000, 6000}) {
+            stock.add(StockBar.of("new" + length, length, length * (800L + random.nextInt(400)) / 1000));
+        }
+        for (int i = 0; i < 5 * (number % 2); i++) {
+            stock.add(StockBar.onRack("rest" + i, 600 + random.nextInt(3000), 1 + random.nextInt(3)));
+        }
+        List<CutPiece> pieces = new ArrayList<>();
+        for (int i = 0; i < 30; i++) {
+            pieces.add(CutPiece.of("p" + i, 150 + random.nextInt(1800), 1 + random.nextInt(12)));
+        }
+        return new CuttingCase(stock, pieces, 3, 300, budget);
     }
 }

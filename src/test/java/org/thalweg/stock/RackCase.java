@@ -44,8 +44,8 @@ record RackCase(String name, List<StockBar> stock, List<CutPiece> pieces, long k
         List<CutPiece> pieces = new ArrayList<>();
         long kerf = 0;
         for (Map<String, String> item : rows(folder.resolve("items.csv"))) {
-            pieces.add(
-                    CutPiece.of(item.getOrDefault("ID", ""), Long.parseLong(item.get("X")), Integer.parseInt(item.get("COPIES"))));
+            pieces.add(CutPiece.of(
+                    item.getOrDefault("ID", ""), Long.parseLong(item.get("X")), Integer.parseInt(item.get("COPIES"))));
             kerf = -Long.parseLong(item.getOrDefault("NESTING_LENGTH", "0"));
         }
         return new RackCase(folder.getFileName().toString(), stock, pieces, kerf, reference(folder, stock));
