@@ -8,7 +8,8 @@ import java.util.stream.LongStream;
  * most, however it is cut. All bars of a plan together must be worth as much as all pieces. (Linear programming duality in
  * whole numbers; nothing has to be believed but sums.)
  *
- * <p>Law: any pieces that fit on a bar of sort k, none more often than it is wanted, are worth no more than worth(k). So any
+ * <p>Law: any pieces that fit on a bar of sort k, none more often than it is wanted and none beside what it must be apart from,
+ * are worth no more than worth(k). So any
  * plan costs at least as much as the cheapest bars, no more of a sort than there are, whose worths together reach
  * Σ price · count. With one sort of bar that cost 1 each these are Σ price · count / worth bars, rounded up.
  *

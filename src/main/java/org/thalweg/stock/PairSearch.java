@@ -13,6 +13,9 @@ import java.util.Set;
  */
 final class PairSearch {
 
+    /** Copying a pattern into the pool of the next problem and looking whether it is allowed there. */
+    private static final long STEPS_A_PATTERN = 100;
+
     private final Incumbent incumbent;
     private final Work work;
 
@@ -37,6 +40,7 @@ final class PairSearch {
         if (work.over()) {
             return false;
         }
+        work.spend(STEPS_A_PATTERN * pool.size() + (long) problem.kinds() * problem.kinds());
         ColumnGeneration solved = new ColumnGeneration(problem, near, new LinkedHashSet<>(pool), work);
         solved.solve(incumbent.cost());
         return solved.bound() >= incumbent.cost() || branch(problem, solved, solved.pool());
