@@ -32,7 +32,6 @@ final class ColumnGeneration {
     private final long[] uppers;
     private Certificate best;
     private long bound;
-    private boolean converged;
 
     /**
      * @param near patterns of an answer that is near; the programme is solved with these first
@@ -81,14 +80,12 @@ final class ColumnGeneration {
             prices[kind] = Math.max(0, (long) Math.floor(price * scale));
         }
         List<Pattern> found = new ArrayList<>();
-        boolean dear = false;
         for (int type = 0; type < problem.barTypes(); type++) {
             CuttingProblem.BarType bar = problem.bar(type);
             if (bar.available() > 0) {
                 pricing.fill(type, prices);
                 long allowed = bar.cost() * scale;
                 if (pricing.worth() > allowed + simplex.charge(type) * scale + scale * 1e-7) {
-                    dear = true;
                     if (pool.add(pricing.pattern())) {
                         found.add(pricing.pattern());
                     }
@@ -97,7 +94,6 @@ final class ColumnGeneration {
             }
         }
         offerPrices();
-        converged = !dear;
         found.forEach(simplex::add);
         return !found.isEmpty();
     }
@@ -111,19 +107,6 @@ final class ColumnGeneration {
         }
     }
 
-    /** Whether no pattern is left that would make the fractions cheaper. */
-    boolean converged() {
-        return converged;
-    }
-
-    double value() {
-        return simplex.value();
-    }
-
-    int pivots() {
-        return simplex.pivots();
-    }
-
     long bound() {
         return bound;
     }
@@ -132,11 +115,18 @@ final class ColumnGeneration {
         return best;
     }
 
-    Set<Pattern> pool() {
-        return pool;
+    /** What was found, without the matrix it was found with: searches keep many of these at a time. */
+    Fractions fractions() {
+        return new Fractions(simplex.value(), bound, simplex.shares(), pool);
     }
 
-    List<Simplex.Share> shares() {
-        return simplex.shares();
-    }
+    /**
+     * Bars cut in fractions.
+     *
+     * @param value  cost of the fractions
+     * @param bound  no plan costs less
+     * @param shares patterns and how often each is cut
+     * @param pool   all patterns known
+     */
+    record Fractions(double value, long bound, List<Simplex.Share> shares, Set<Pattern> pool) {}
 }

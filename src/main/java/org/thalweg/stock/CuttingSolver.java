@@ -39,11 +39,11 @@ final class CuttingSolver {
             ColumnGeneration root = new ColumnGeneration(problem, List.of(), pool, work);
             root.solve(incumbent.cost());
             incumbent.offer(root.certificate());
-            closeGap(root);
+            closeGap(root.fractions());
         }
     }
 
-    private void closeGap(ColumnGeneration root) {
+    private void closeGap(ColumnGeneration.Fractions root) {
         new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, 0);
         if (!done() && !incumbent.problem().plain()) {
             new Recutting(incumbent, work.share(FOR_RECUTTING)).run();
@@ -52,7 +52,7 @@ final class CuttingSolver {
             new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, 1);
         }
         if (!done()) {
-            new PairSearch(incumbent, work).run(root, pool);
+            new PairSearch(incumbent, work).run(root);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import org.thalweg.stock.ColumnGeneration.Fractions;
 
 /**
  * From fractions to bars: cut the whole times of every pattern, then the one nearest to a whole bar, solve again for what is
@@ -23,7 +24,7 @@ final class Diving {
     }
 
     /** Dives with at most so many choices that are not the first. */
-    void dive(ColumnGeneration solved, int discrepancies) {
+    void dive(Fractions solved, int discrepancies) {
         descend(incumbent.problem(), solved, List.of(), discrepancies);
     }
 
@@ -31,7 +32,7 @@ final class Diving {
         return incumbent.proven() || work.over();
     }
 
-    private void descend(CuttingProblem left, ColumnGeneration solved, List<Lot> chosen, int discrepancies) {
+    private void descend(CuttingProblem left, Fractions solved, List<Lot> chosen, int discrepancies) {
         List<Simplex.Share> shares = new ArrayList<>(solved.shares());
         shares.sort(Comparator.comparingDouble((Simplex.Share share) -> -fraction(share)));
         int choices = Math.min(discrepancies + 1, shares.size());
@@ -75,10 +76,15 @@ final class Diving {
         if (stop() || Bounds.best(left).bound(left) >= enough) {
             return;
         }
-        ColumnGeneration solved = new ColumnGeneration(left, List.of(), pool, work);
-        solved.solve(enough);
+        Fractions solved = solve(left, enough);
         if (solved.bound() < enough) {
             descend(left, solved, chosen, discrepancies);
         }
+    }
+
+    private Fractions solve(CuttingProblem left, long enough) {
+        ColumnGeneration solved = new ColumnGeneration(left, List.of(), pool, work);
+        solved.solve(enough);
+        return solved.fractions();
     }
 }

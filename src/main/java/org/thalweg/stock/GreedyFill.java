@@ -95,6 +95,9 @@ final class GreedyFill {
 
         private static final int MOST_CHOICES = 2_000;
 
+        /** Once the work is spent, bars are filled in a hurry. */
+        private static final int CHOICES_IN_A_HURRY = 50;
+
         private final CuttingProblem problem;
         private final Work work;
         private final long[] shortestFrom;
@@ -103,6 +106,7 @@ final class GreedyFill {
         private int[] best = {};
         private long least;
         private int choices;
+        private int mostChoices;
 
         SubsetSum(CuttingProblem problem, Work work) {
             this.problem = problem;
@@ -121,8 +125,9 @@ final class GreedyFill {
             best = taken;
             least = Long.MAX_VALUE;
             choices = 0;
+            mostChoices = work.over() ? CHOICES_IN_A_HURRY : MOST_CHOICES;
             choose(longest, problem.bar(type).room() - problem.length(longest));
-            work.spend(4L * choices + 2L * problem.kinds());
+            work.spend((problem.free() ? 4L : 40L) * choices + 2L * problem.kinds());
             return best;
         }
 
@@ -131,7 +136,7 @@ final class GreedyFill {
                 least = room;
                 best = Arrays.copyOf(taken, taken.length);
             }
-            for (int kind = from; least > 0 && room >= shortestFrom[kind] && choices < MOST_CHOICES; kind++) {
+            for (int kind = from; least > 0 && room >= shortestFrom[kind] && choices < mostChoices; kind++) {
                 int had = taken[kind];
                 int most = Math.min(wanted[kind], problem.mostIn(kind, room + had * problem.length(kind))) - had;
                 if (most > 0 && problem.clashes(kind, taken)) {

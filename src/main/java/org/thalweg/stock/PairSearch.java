@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.thalweg.stock.ColumnGeneration.Fractions;
 
 /**
  * The last gap, by branch and price (Ryan and Foster 1981; Vance 1994 for cutting): choose two kinds that lie together in
@@ -28,25 +29,31 @@ final class PairSearch {
     }
 
     /** Looks at all there is below the best plan, as far as the work allows; tells the incumbent what it found or ruled out. */
-    void run(ColumnGeneration root, Set<Pattern> pool) {
-        boolean all = branch(incumbent.problem(), root, pool);
-        if (all) {
+    void run(Fractions root) {
+        if (branch(incumbent.problem(), root)) {
             incumbent.searched(incumbent.cost());
         }
     }
 
     /** True when no plan of this problem is cheaper than the incumbent now is. */
-    private boolean solve(CuttingProblem problem, List<Pattern> near, Set<Pattern> pool) {
+    private boolean search(CuttingProblem problem, List<Pattern> near, Set<Pattern> pool) {
         if (work.over()) {
             return false;
         }
-        work.spend(STEPS_A_PATTERN * pool.size() + (long) problem.kinds() * problem.kinds());
-        ColumnGeneration solved = new ColumnGeneration(problem, near, new LinkedHashSet<>(pool), work);
-        solved.solve(incumbent.cost());
-        return solved.bound() >= incumbent.cost() || branch(problem, solved, solved.pool());
+        Fractions solved = solve(problem, near, pool);
+        return solved.bound() >= incumbent.cost() || branch(problem, solved);
     }
 
-    private boolean branch(CuttingProblem problem, ColumnGeneration solved, Set<Pattern> pool) {
+    private Fractions solve(CuttingProblem problem, List<Pattern> near, Set<Pattern> pool) {
+        work.spend(STEPS_A_PATTERN * pool.size() + (long) problem.kinds() * problem.kinds());
+        Set<Pattern> allowed = new LinkedHashSet<>();
+        pool.stream().filter(problem::allows).forEach(allowed::add);
+        ColumnGeneration solved = new ColumnGeneration(problem, near, allowed, work);
+        solved.solve(incumbent.cost());
+        return solved.fractions();
+    }
+
+    private boolean branch(CuttingProblem problem, Fractions solved) {
         if (work.over()) {
             return false;
         }
@@ -59,8 +66,8 @@ final class PairSearch {
         }
         List<Pattern> near =
                 solved.shares().stream().map(Simplex.Share::pattern).toList();
-        return together(problem, pairs, near, pool)
-                && (incumbent.proven() || solve(problem.apart(pairs.kind(), pairs.other()), near, pool));
+        return together(problem, pairs, near, solved.pool())
+                && (incumbent.proven() || search(problem.apart(pairs.kind(), pairs.other()), near, solved.pool()));
     }
 
     private boolean together(CuttingProblem problem, Pairs pairs, List<Pattern> near, Set<Pattern> pool) {
@@ -71,7 +78,7 @@ final class PairSearch {
         Set<Pattern> nearJoined = new LinkedHashSet<>(near);
         near.forEach(pattern -> addJoined(pattern, pairs, kinds, nearJoined));
         boolean all =
-                solve(problem.joined(pairs.kind(), pairs.other(), incumbent.cost()), List.copyOf(nearJoined), joined);
+                search(problem.joined(pairs.kind(), pairs.other(), incumbent.cost()), List.copyOf(nearJoined), joined);
         halves.remove(halves.size() - 1);
         return all;
     }

@@ -8,27 +8,26 @@ final class Pairs {
     private static final double WHOLE = 1e-5;
 
     private final int kinds;
-    private final double[] together;
     private int kind = -1;
     private int other = -1;
     private boolean whole = true;
 
     Pairs(CuttingProblem problem, List<Simplex.Share> shares) {
         this.kinds = problem.kinds();
-        this.together = new double[kinds * kinds];
+        double[] together = new double[kinds * kinds];
         for (Simplex.Share share : shares) {
             boolean broken = Math.abs(share.times() - Math.rint(share.times())) > WHOLE;
             whole &= !broken;
-            add(share);
+            add(share, together);
         }
-        choose(problem);
+        choose(problem, together);
         if (!whole && kind < 0) {
             chooseAny(shares);
         }
         whole = whole || kind < 0;
     }
 
-    private void add(Simplex.Share share) {
+    private void add(Simplex.Share share, double[] together) {
         Pattern pattern = share.pattern();
         for (int i = 0; i < pattern.size(); i++) {
             if (pattern.count(i) > 1) {
@@ -40,7 +39,7 @@ final class Pairs {
         }
     }
 
-    private void choose(CuttingProblem problem) {
+    private void choose(CuttingProblem problem, double[] together) {
         double best = WHOLE;
         long longest = 0;
         for (int pair = 0; pair < together.length; pair++) {

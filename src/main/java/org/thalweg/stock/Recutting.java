@@ -111,7 +111,7 @@ final class Recutting {
         ColumnGeneration solved = new ColumnGeneration(few, List.of(), pool, some);
         solved.solve(best.cost());
         if (solved.bound() < best.cost()) {
-            new Diving(best, pool, some).dive(solved, 1);
+            new Diving(best, pool, some).dive(solved.fractions(), 1);
         }
         return best;
     }

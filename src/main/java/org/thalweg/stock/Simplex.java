@@ -332,10 +332,6 @@ final class Simplex {
         return value * unit;
     }
 
-    int pivots() {
-        return pivots;
-    }
-
     /** A pattern and how often it is cut. */
     record Share(Pattern pattern, double times) {}
 

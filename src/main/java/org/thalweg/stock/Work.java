@@ -1,7 +1,7 @@
 package org.thalweg.stock;
 
 /**
- * How much thinking a plan may cost, and how much it has cost. Work is counted in steps (about a nanosecond each: one entry
+ * How much thinking a plan may cost, and how much it has cost. Work is counted in steps (one or two nanoseconds each: one entry
  * of a table, one number of a matrix), so the same request stops at the same place on any machine. The clock only
  * guards against a machine that is far slower than that: where it strikes, the plan is still right, but another run may
  * find another.

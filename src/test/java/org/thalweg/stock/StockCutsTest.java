@@ -202,6 +202,31 @@ class StockCutsTest {
     }
 
     @Test
+    void aDeadlineIsCountedWorkWithAClockFarBehindIt() {
+        Budget budget = Budget.milliseconds(50, () -> 0);
+        assertThat(budget.steps()).isEqualTo(25_000_000);
+        assertThat(budget.nanos()).isEqualTo(200_000_000);
+        assertThat(Budget.milliseconds(Integer.MAX_VALUE, () -> 0).nanos()).isPositive();
+    }
+
+    /** A thousand lengths, a third of them apart from others, twenty sorts of limited bars. */
+    @Test
+    void aThousandLengthsWithEverythingThatMakesItHardStillHaveAPlan() {
+        List<CutPiece> pieces = new ArrayList<>();
+        List<StockBar> stock = new ArrayList<>(List.of(StockBar.of("new", 60_000, 1)));
+        for (int i = 0; i < CuttingCase.MOST_KINDS; i++) {
+            long length = 1_000 + i * 7919L % 20_000;
+            pieces.add(i % 3 == 0 ? apart("p" + i, length, 1, "w" + i % 30) : CutPiece.of("p" + i, length, 2));
+        }
+        for (int i = 0; i < 20; i++) {
+            stock.add(new StockBar("old" + i, 20_000 + 1_777L * i, 1, OptionalInt.of(3)));
+        }
+        CuttingPlan plan = Plans.lawful(new CuttingCase(stock, pieces, 3, 1, Budget.steps(25_000_000)));
+        assertThat(plan.unplaced()).isEmpty();
+        assertThat(plan.gap()).isLessThan(plan.cost() / 20);
+    }
+
+    @Test
     void theSameRequestGivesTheSamePlan() {
         CuttingCase asked = RackCase.named("2023-08-01").asked(Budget.steps(50_000_000));
         assertThat(StockCuts.cut(asked)).isEqualTo(StockCuts.cut(asked));
