@@ -70,6 +70,7 @@ class ArchitectureTest {
                     .uses("units", "geometry", "finding", "reference", "roof", "panel", "valley", "trim", "fastening"),
             room("drainage").uses(ROOF_AND_BELOW),
             room("movement").uses("units", "finding", "reference"),
+            room("stock").uses("units", "finding", "geometry"),
             room("takeoff").uses(ALL_ABOVE),
             room("packet").uses(ALL_ABOVE),
             room("api").uses(ALL_ABOVE).imports(WEB));

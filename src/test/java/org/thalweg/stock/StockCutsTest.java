@@ -1,0 +1,269 @@
+package org.thalweg.stock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.thalweg.stock.CutBar.PlacedPiece;
+import org.thalweg.stock.CuttingPlan.Reason;
+import org.thalweg.stock.CuttingPlan.Unplaced;
+
+class StockCutsTest {
+
+    private static final Budget SHORT = Budget.steps(200_000_000);
+
+    private static CuttingCase asked(List<StockBar> stock, long kerf, CutPiece... pieces) {
+        return new CuttingCase(stock, List.of(pieces), kerf, 100, SHORT);
+    }
+
+    private static CutPiece together(String id, long length, int count, String word) {
+        return new CutPiece(id, length, count, Optional.of(word), Optional.empty());
+    }
+
+    private static CutPiece apart(String id, long length, int count, String word) {
+        return new CutPiece(id, length, count, Optional.empty(), Optional.of(word));
+    }
+
+    static List<RackCase> racks() {
+        return RackCase.all();
+    }
+
+    @ParameterizedTest
+    @MethodSource("racks")
+    void aPlanIsNoDearerThanTheOneThatStandsBesideItsCase(RackCase rack) {
+        CuttingCase asked = rack.asked(SHORT);
+        CuttingPlan plan = Plans.lawful(asked);
+        rack.reference().ifPresent(cost -> assertThat(plan.cost()).isLessThanOrEqualTo(cost));
+        if (plan.unplaced().isEmpty()) {
+            assertThat(PriceCheck.bound(asked, plan)).isEqualTo(plan.lowerBound());
+            assertThat(plan.gap()).isLessThanOrEqualTo(plan.cost() / 1000);
+        }
+    }
+
+    @Test
+    void threePiecesOverHalfABarDoNotFitOnTwoAndThatIsProven() {
+        CuttingPlan plan = Plans.lawful(RackCase.named("feasibility_item_length_over_half_capacity_too_few_bins")
+                .asked(SHORT));
+        assertThat(plan.unplaced()).containsExactly(new Unplaced("0", 1, Reason.TOO_FEW_BARS));
+        assertThat(plan.proven()).isFalse();
+    }
+
+    @Test
+    void everyCaseButThatOneIsCutWhole() {
+        assertThat(racks()).hasSize(13);
+        assertThat(racks().stream()
+                        .filter(rack ->
+                                !StockCuts.cut(rack.asked(SHORT)).unplaced().isEmpty())
+                        .map(RackCase::name))
+                .containsExactly("feasibility_item_length_over_half_capacity_too_few_bins");
+    }
+
+    @Test
+    void piecesLieOnTheirBarWithAKerfBehindEach() {
+        CuttingPlan plan = Plans.lawful(asked(
+                List.of(StockBar.of("ten-foot", 1920, 1)), 2, CutPiece.of("a", 700, 1), CutPiece.of("b", 500, 2)));
+        assertThat(plan.bars())
+                .containsExactly(new CutBar(
+                        "ten-foot",
+                        1920,
+                        1,
+                        List.of(
+                                new PlacedPiece("a", 0, 700),
+                                new PlacedPiece("b", 702, 1202),
+                                new PlacedPiece("b", 1204, 1704)),
+                        1920 - 1706,
+                        true,
+                        0));
+    }
+
+    @Test
+    void theLastPieceOfABarMayEndFlush() {
+        CuttingPlan plan = Plans.lawful(asked(List.of(StockBar.of("bar", 1002, 1)), 2, CutPiece.of("half", 500, 2)));
+        assertThat(plan.barCount()).isEqualTo(1);
+        assertThat(plan.bars().get(0).offcut()).isZero();
+        assertThat(Plans.lawful(asked(List.of(StockBar.of("bar", 1001, 1)), 2, CutPiece.of("half", 500, 2)))
+                        .barCount())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void barsCutAlikeAreCounted() {
+        CuttingPlan plan = Plans.lawful(asked(List.of(StockBar.of("bar", 1000, 7)), 0, CutPiece.of("half", 500, 9)));
+        assertThat(plan.bars()).extracting(CutBar::count).containsExactly(4, 1);
+        assertThat(plan.cost()).isEqualTo(35);
+        assertThat(plan.proven()).isTrue();
+    }
+
+    @Test
+    void whatIsOnTheRackIsCutFirst() {
+        CuttingPlan plan = Plans.lawful(asked(
+                List.of(StockBar.of("new", 3000, 4500), StockBar.onRack("rest", 1100, 2)),
+                3,
+                CutPiece.of("a", 1050, 3)));
+        assertThat(plan.bars()).extracting(CutBar::stock).containsExactly("new", "rest");
+        assertThat(plan.bars()).extracting(CutBar::count).containsExactly(1, 2);
+        assertThat(plan.cost()).isEqualTo(4500);
+        assertThat(plan.proven()).isTrue();
+    }
+
+    @Test
+    void anOffcutLongEnoughToKeepIsValuedAtItsPartOfTheBar() {
+        CuttingPlan plan = Plans.lawful(asked(List.of(StockBar.of("bar", 3000, 4500)), 0, CutPiece.of("a", 1000, 1)));
+        assertThat(plan.bars().get(0).kept()).isTrue();
+        assertThat(plan.keptValue()).isEqualTo(3000);
+        assertThat(Plans.lawful(asked(List.of(StockBar.of("bar", 3000, 4500)), 0, CutPiece.of("a", 2901, 1)))
+                        .keptValue())
+                .isZero();
+    }
+
+    @Test
+    void theCheaperOfTwoLengthsIsTaken() {
+        List<StockBar> stock = List.of(StockBar.of("long", 6000, 130), StockBar.of("short", 3000, 60));
+        assertThat(Plans.lawful(asked(stock, 0, CutPiece.of("a", 3000, 4))).cost())
+                .isEqualTo(240);
+        assertThat(Plans.lawful(asked(stock, 0, CutPiece.of("a", 2000, 3))).cost())
+                .isEqualTo(130);
+    }
+
+    @Test
+    void piecesThatBelongTogetherComeFromOneBarSideBySide() {
+        CuttingCase asked = asked(
+                List.of(StockBar.of("bar", 1000, 1)),
+                0,
+                together("face", 300, 2, "front"),
+                together("cap", 200, 1, "front"),
+                CutPiece.of("x", 700, 1),
+                CutPiece.of("y", 400, 1));
+        CuttingPlan plan = Plans.lawful(asked);
+        assertThat(plan.barCount()).isEqualTo(3);
+        assertThat(plan.proven()).isTrue();
+        assertThat(plan.bars())
+                .anySatisfy(bar ->
+                        assertThat(bar.pieces()).extracting(PlacedPiece::id).containsSequence("face", "face", "cap"));
+    }
+
+    @Test
+    void piecesThatMustBeApartAreOnBarsOfTheirOwn() {
+        CuttingPlan plan = Plans.lawful(asked(
+                List.of(StockBar.of("bar", 1000, 1)),
+                0,
+                apart("left", 100, 2, "handed"),
+                apart("right", 200, 1, "handed"),
+                CutPiece.of("x", 700, 3)));
+        assertThat(plan.barCount()).isEqualTo(3);
+        assertThat(plan.bars()).allSatisfy(bar -> assertThat(bar.pieces())
+                .filteredOn(piece -> !piece.id().equals("x"))
+                .hasSizeLessThan(2));
+    }
+
+    @Test
+    void aPieceLongerThanEveryBarIsLeftAndTheOthersAreCut() {
+        CuttingPlan plan = Plans.lawful(
+                asked(List.of(StockBar.of("bar", 1000, 1)), 3, CutPiece.of("a", 1001, 2), CutPiece.of("b", 1000, 1)));
+        assertThat(plan.unplaced()).containsExactly(new Unplaced("a", 2, Reason.TOO_LONG));
+        assertThat(plan.barCount()).isEqualTo(1);
+        assertThat(plan.proven()).isFalse();
+    }
+
+    @Test
+    void nothingFitsAndNothingIsCut() {
+        CuttingPlan plan = Plans.lawful(asked(List.of(), 0, CutPiece.of("a", 10, 2)));
+        assertThat(plan.bars()).isEmpty();
+        assertThat(plan.unplaced()).containsExactly(new Unplaced("a", 2, Reason.TOO_LONG));
+    }
+
+    @Test
+    void withoutAnyTimeToThinkThereIsAPlanWithABound() {
+        PackingInstance hard = PublishedPackingTest.kept().get(0);
+        CuttingPlan plan = Plans.lawful(hard.asked(Budget.steps(0)));
+        assertThat(plan.unplaced()).isEmpty();
+        assertThat(plan.lowerBound()).isEqualTo(hard.optimum());
+        assertThat(plan.gap()).isBetween(1L, 4L);
+        assertThat(PriceCheck.bound(hard.asked(SHORT), plan)).isEqualTo(plan.lowerBound());
+    }
+
+    /** A clock that runs away at the second look. */
+    @Test
+    void theClockIsALastResortAndSaysSo() {
+        long[] time = {0};
+        Budget strict = new Budget(Long.MAX_VALUE, 10, () -> time[0]++ * 1_000);
+        CuttingPlan plan = Plans.lawful(RackCase.named("2023-08-01").asked(strict));
+        assertThat(plan.late()).isTrue();
+        assertThat(plan.lowerBound()).isPositive();
+        assertThat(Plans.lawful(RackCase.named("2023-08-01").asked(SHORT)).late())
+                .isFalse();
+    }
+
+    @Test
+    void aDeadlineIsCountedWorkWithAClockFarBehindIt() {
+        Budget budget = Budget.milliseconds(50, () -> 0);
+        assertThat(budget.steps()).isEqualTo(25_000_000);
+        assertThat(budget.nanos()).isEqualTo(200_000_000);
+        assertThat(Budget.milliseconds(Integer.MAX_VALUE, () -> 0).nanos()).isPositive();
+    }
+
+    /** A thousand lengths, a third of them apart from others, twenty sorts of limited bars. */
+    @Test
+    void aThousandLengthsWithEverythingThatMakesItHardStillHaveAPlan() {
+        List<CutPiece> pieces = new ArrayList<>();
+        List<StockBar> stock = new ArrayList<>(List.of(StockBar.of("new", 60_000, 1)));
+        for (int i = 0; i < CuttingCase.MOST_KINDS; i++) {
+            long length = 1_000 + i * 7919L % 20_000;
+            pieces.add(i % 3 == 0 ? apart("p" + i, length, 1, "w" + i % 30) : CutPiece.of("p" + i, length, 2));
+        }
+        for (int i = 0; i < 20; i++) {
+            stock.add(new StockBar("old" + i, 20_000 + 1_777L * i, 1, OptionalInt.of(3)));
+        }
+        CuttingPlan plan = Plans.lawful(new CuttingCase(stock, pieces, 3, 1, Budget.steps(25_000_000)));
+        assertThat(plan.unplaced()).isEmpty();
+        assertThat(plan.gap()).isLessThan(plan.cost() / 20);
+    }
+
+    @Test
+    void theSameRequestGivesTheSamePlan() {
+        CuttingCase asked = RackCase.named("2023-08-01").asked(Budget.steps(50_000_000));
+        assertThat(StockCuts.cut(asked)).isEqualTo(StockCuts.cut(asked));
+    }
+
+    @Test
+    void aMillionPiecesAreCutAtOnce() {
+        List<CutPiece> pieces = IntStream.range(0, 40)
+                .mapToObj(i -> CutPiece.of("p" + i, 311 + 97L * i, 25_000))
+                .toList();
+        CuttingPlan plan = Plans.lawful(new CuttingCase(List.of(StockBar.of("bar", 6000, 1)), pieces, 3, 300, SHORT));
+        assertThat(plan.gap()).isLessThanOrEqualTo(1);
+    }
+
+    @Test
+    void aGridFarTooFineStillHasAPlanAndABound() {
+        List<CutPiece> pieces = new ArrayList<>();
+        for (int i = 0; i < 30; i++) {
+            pieces.add(CutPiece.of("p" + i, 100_000_003L + 17_000_011L * i, 1 + i % 3));
+        }
+        CuttingPlan plan =
+                Plans.lawful(new CuttingCase(List.of(StockBar.of("bar", 2_000_000_000L, 1)), pieces, 0, 1, SHORT));
+        assertThat(plan.gap()).isLessThanOrEqualTo(1);
+    }
+
+    @Test
+    void whatIsBeyondCountingIsRefused() {
+        List<StockBar> bar = List.of(StockBar.of("bar", 1000, 1));
+        assertThatThrownBy(() -> CutPiece.of("a", 10, 0)).hasMessageContaining("piece a: length (10) and count (0)");
+        assertThatThrownBy(() -> CutPiece.of("a", -1, 1)).hasMessageContaining("length (-1)");
+        assertThatThrownBy(() -> new StockBar("s", 10, 1, OptionalInt.of(0))).hasMessageContaining("stock s");
+        assertThatThrownBy(() -> StockBar.of("s", 10, 0)).hasMessageContaining("costs nothing and has no count");
+        assertThatThrownBy(() -> asked(bar, 0, CutPiece.of("a", 10, 1_000_001))).hasMessageContaining("1000001 pieces");
+        assertThatThrownBy(() -> asked(bar, 0, CutPiece.of("a", 1L << 32, 1)))
+                .hasMessageContaining("longer than can be counted");
+        assertThatThrownBy(() -> asked(bar, 0, CutPiece.of("a", 1, 1), CutPiece.of("a", 2, 1)))
+                .hasMessageContaining("share names");
+        assertThatThrownBy(() -> Budget.steps(-1)).hasMessageContaining("below 0");
+    }
+}
