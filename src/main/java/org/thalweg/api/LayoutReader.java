@@ -18,6 +18,7 @@ import org.thalweg.finding.Origin;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.packet.LayoutCase.PlaneException;
 import org.thalweg.packet.ValleyTerms;
+import org.thalweg.packet.WindTerms;
 import org.thalweg.panel.Lead;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
@@ -59,6 +60,8 @@ final class LayoutReader {
         ValleyTerms valleys = new ValleyTermsReader(
                         request.valleyPan(), request.fastening(), request.climate(), request.hipCap(), unit, tape)
                 .read(spec.cover(), sheet.metal(), rules);
+        Optional<WindTerms> wind =
+                new WindReader(request.units().units(), tape).read(request.wind(), clipSpacing(rules));
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
@@ -68,7 +71,22 @@ final class LayoutReader {
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
         return new LayoutCase(
-                survey, spec, sheet, treatments.byKind(), treatments.byEdge(), laying, byPlane, valleys, ordering);
+                survey,
+                spec,
+                sheet,
+                treatments.byKind(),
+                treatments.byEdge(),
+                laying,
+                byPlane,
+                valleys,
+                wind,
+                ordering);
+    }
+
+    /** The greatest spacing of clips, where the request says it: the wind allows no more. */
+    private Optional<Length> clipSpacing(FasteningRules rules) {
+        boolean given = request.fastening() != null && request.fastening().clipSpacing() != null;
+        return given ? Optional.of(rules.clips().maxSpacing()) : Optional.empty();
     }
 
     private Start wholePanel() {

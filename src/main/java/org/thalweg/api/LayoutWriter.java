@@ -20,6 +20,7 @@ import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.RiseAndRun;
 import org.thalweg.api.wire.TakeoffAnswer;
+import org.thalweg.api.wire.WindUsed;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.panel.Panel;
@@ -64,7 +65,7 @@ final class LayoutWriter {
                 engine,
                 digest,
                 request.units(),
-                used(asked, request),
+                used(layout, asked, request),
                 new RoofWriter(units).write(layout.roof()),
                 laid,
                 panels,
@@ -72,6 +73,7 @@ final class LayoutWriter {
                 new HipWriter(units).write(layout.hips()),
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
+                layout.wind().map(wind -> new WindWriter(units).write(wind, layout.roof())),
                 new MovementWriter(units, layout.roof()).write(layout.movement()),
                 order(layout.takeoff(), asked),
                 orderLines,
@@ -87,7 +89,7 @@ final class LayoutWriter {
                 engine,
                 digest,
                 request.units(),
-                used(asked, request),
+                used(layout, asked, request),
                 order(layout.takeoff(), asked),
                 orderLines,
                 totals(layout, orderLines),
@@ -141,10 +143,13 @@ final class LayoutWriter {
         layout.hips().forEach(hip -> findings.addAll(FindingWriter.findings(hip.findings(), units)));
         findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
         findings.addAll(FindingWriter.findings(layout.movement().findings(), units));
+        layout.wind()
+                .ifPresent(wind -> findings.addAll(
+                        FindingWriter.findings(wind.clips().uplift().findings(), units)));
         return findings;
     }
 
-    private LayoutUsed used(LayoutCase asked, LayoutRequest request) {
+    private LayoutUsed used(Layout layout, LayoutCase asked, LayoutRequest request) {
         UsedWriter used = new UsedWriter(units);
         return new LayoutUsed(
                 length(Length.metres(asked.survey().tolerance().metres())),
@@ -154,10 +159,15 @@ final class LayoutWriter {
                 used.pan(asked.valleys()),
                 used.hipCap(asked.valleys()),
                 used.fastening(asked.valleys()),
+                wind(layout, asked),
                 used.climate(asked.valleys(), request.climate()),
                 used.ordering(asked.ordering()),
                 Tape.rule(units.length()),
                 defaults(request));
+    }
+
+    private Optional<WindUsed> wind(Layout layout, LayoutCase asked) {
+        return asked.wind().flatMap(terms -> layout.wind().map(wind -> new WindWriter(units).used(terms, wind)));
     }
 
     private PanelUsed panel(LayoutCase asked) {
@@ -213,6 +223,7 @@ final class LayoutWriter {
         UsedWriter.ifAbsent(panel.stagger(), "#/panel/stagger", left);
         UsedWriter.ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
         UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);
+        UsedWriter.windDefaults(request.wind(), left);
         UsedWriter.hipCapDefaults(request.hipCap(), left);
         UsedWriter.ifAbsent(
                 request.ordering() == null ? null : request.ordering().formed(), "#/ordering/formed", left);

@@ -6,6 +6,7 @@ import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
 import org.thalweg.units.Tape;
+import org.thalweg.wind.LowRiseWind;
 
 /**
  * Every limit the service enforces, once: the annotations of the wire records, the reader of bodies and
@@ -81,6 +82,8 @@ public final class Limits {
     public static final int ORDER_LINES = 1_000;
     public static final int REFERENCE_ROWS = 1_000;
 
+    private static final String OUTSIDE = "400 OUT_OF_RANGE";
+
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
     public static final Limit RISE = new Limit("rise", 0, 1_000, "1", "#/minimumSlope/rise", "400 OUT_OF_RANGE");
 
@@ -144,6 +147,22 @@ public final class Limits {
 
     public static final Limit CLIP_TRAVEL = Limit.length("clipTravel", 0, 0.2, "#/fastening/clipTravel");
     public static final Limit HEM_ENGAGEMENT = Limit.length("hemEngagement", 0, 0.5, "#/fastening/hemEngagement");
+
+    public static final Limit CLIP_LOAD = new Limit("clipLoad", 10, 100_000, "N", "#/wind/clipLoad", OUTSIDE);
+    public static final Limit CLIP_ULTIMATE =
+            new Limit("clipUltimate", 10, 100_000, "N", "#/wind/clipUltimate", OUTSIDE);
+
+    /** The published tables of low buildings end there. */
+    public static final Limit MEAN_ROOF_HEIGHT =
+            Limit.length("meanRoofHeight", 1, LowRiseWind.HIGHEST.metres(), "#/wind/meanRoofHeight");
+
+    public static final Limit ZONE_WIDTH = Limit.length("zoneWidth", 0.1, 100, "#/wind/zoneWidth");
+    public static final Limit UPLIFT = new Limit("uplift", 10, 50_000, "Pa", "#/wind/pressures/*", OUTSIDE);
+    public static final Limit WIND_SPEED = new Limit("windSpeed", 5, 150, "m/s", "#/wind/site/speed", OUTSIDE);
+    public static final Limit EFFECTIVE_AREA =
+            new Limit("effectiveArea", 0.01, 1_000, "m2", "#/wind/site/effectiveArea", OUTSIDE);
+    public static final Limit WIND_FIELD_MOST = Limit.length("windFieldMost", 0.01, 3, "#/wind/fieldMost");
+    public static final Limit WIND_EDGE_MOST = Limit.length("windEdgeMost", 0.01, 3, "#/wind/edgeMost");
 
     /** In an hour. */
     public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
@@ -232,6 +251,15 @@ public final class Limits {
             SCREW_PLAY,
             CLIP_TRAVEL,
             HEM_ENGAGEMENT,
+            CLIP_LOAD,
+            CLIP_ULTIMATE,
+            MEAN_ROOF_HEIGHT,
+            ZONE_WIDTH,
+            UPLIFT,
+            WIND_SPEED,
+            EFFECTIVE_AREA,
+            WIND_FIELD_MOST,
+            WIND_EDGE_MOST,
             new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
             RAINFALL,
             CAP_LEG,

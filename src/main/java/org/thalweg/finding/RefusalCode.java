@@ -38,6 +38,10 @@ public enum RefusalCode {
     TOO_MANY_PIECES,
     /** The roof takes more fasteners and clips than are placed in one request. */
     TOO_MANY_FASTENERS,
+    /** A clip holds so little against the wind that clips would stand closer together than they are placed. */
+    CLIPS_TOO_CLOSE,
+    /** Finding the wind zones of the roof would take more steps than one request may cost. */
+    WIND_TOO_LARGE,
     /** The search for the start with the least waste would take more steps than one request may cost. */
     SEARCH_TOO_LARGE,
     /** The CityJSON document can't be read as one. */

@@ -1,6 +1,7 @@
 package org.thalweg.packet;
 
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.Seams;
 import org.thalweg.panel.PanelLayout;
@@ -20,6 +21,7 @@ import org.thalweg.valley.HipLayout;
  * @param hips       every hip, likewise
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
+ * @param wind       what their clips are spaced for, if for the wind
  * @param movement   how far every panel moves
  * @param takeoff    the panels' blanks and areas
  * @param order      what to order
@@ -32,6 +34,7 @@ public record Layout(
         List<HipLayout> hips,
         FastenerRows fasteners,
         Seams seams,
+        Optional<LaidWind> wind,
         RoofMovement movement,
         PanelTakeoff takeoff,
         OrderLines order) {

@@ -2,6 +2,7 @@ package org.thalweg.packet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.thalweg.finding.Origin;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
@@ -21,6 +22,7 @@ import org.thalweg.takeoff.PanelSheet;
  * @param laying     how planes are laid
  * @param byPlane    how single planes are laid instead
  * @param valleys    what its valleys and hips have in common
+ * @param wind       what clips are spaced for; nothing where the table of rules says how far apart they stand
  * @param ordering   how it is bought
  */
 public record LayoutCase(
@@ -32,6 +34,7 @@ public record LayoutCase(
         PlaneLaying laying,
         List<PlaneException> byPlane,
         ValleyTerms valleys,
+        Optional<WindTerms> wind,
         Ordering ordering) {
 
     public LayoutCase {

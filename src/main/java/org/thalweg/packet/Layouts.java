@@ -3,6 +3,7 @@ package org.thalweg.packet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.FasteningCase;
@@ -54,7 +55,11 @@ public final class Layouts {
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<LaidValley> valleys = valleys(roof, ends, asked);
-        FasteningCase fastening = fastening(roof, asked, panels, ends, treatments, valleys);
+        Optional<LaidWind> wind =
+                asked.wind().map(terms -> LaidWind.of(roof, terms, asked.spec().cover()));
+        FasteningCase unlifted = fastening(roof, asked, panels, ends, treatments, valleys);
+        FasteningCase fastening =
+                wind.map(lifted -> unlifted.with(lifted.clips())).orElse(unlifted);
         FastenerRows rows = FastenerRows.of(fastening);
         Seams seams = Seams.of(fastening);
         checkCount(rows, seams);
@@ -66,6 +71,7 @@ public final class Layouts {
                 hips(roof, treatments, asked.valleys()),
                 rows,
                 seams,
+                wind,
                 RoofMovement.of(fastening, seams, valleys, asked.valleys()),
                 PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()),
                 OrderLines.of(new OrderCase(

@@ -96,7 +96,16 @@ class RealLayoutsTest {
                 metal, thickness, Length.metres(0.52), Optional.empty(), Gauges.massPerArea(metal, thickness));
         PlaneLaying laying = new PlaneLaying(lead, new Start.Offset(Length.metres(0.17)), Optional.empty());
         return new LayoutCase(
-                survey, SPEC, sheet, byKind, List.of(), laying, List.of(), Terms.usual(SPEC.cover()), Ordering.PLAIN);
+                survey,
+                SPEC,
+                sheet,
+                byKind,
+                List.of(),
+                laying,
+                List.of(),
+                Terms.usual(SPEC.cover()),
+                Optional.empty(),
+                Ordering.PLAIN);
     }
 
     private static void everyPanelMovesOnce(Layout layout, String id) {
@@ -257,6 +266,7 @@ class RealLayoutsTest {
                     new PlaneLaying(mild.laying().lead(), start, Optional.empty()),
                     List.of(),
                     mild.valleys(),
+                    mild.wind(),
                     mild.ordering()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =

@@ -21,6 +21,7 @@ import org.thalweg.panel.Lead;
  * @param hips     every hip
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
+ * @param wind     what those are spaced for
  * @param movement how far panels move
  * @param order    equal blanks, counted
  * @param orderLines what to order
@@ -93,6 +94,9 @@ public record LayoutAnswer(
                 maxItems = Limits.FASTENERS)
         List<FastenerAnswer.ClipAnswer> clips,
 
+        @Schema(description = "The wind that clips are spaced for; left out where the request gives none.")
+        Optional<WindAnswer> wind,
+
         @Schema(
                 description =
                         "How far every panel moves from where it is fixed, and what lets it: by plane, then by strip in laying"
@@ -114,7 +118,7 @@ public record LayoutAnswer(
         @Schema(
                 description =
                         "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                                + " of the panels, in their order, then of the valleys, the hips, the fasteners and what moves.",
+                                + " of the panels, in their order, then of the valleys, the hips, the fasteners, what moves and the wind.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 

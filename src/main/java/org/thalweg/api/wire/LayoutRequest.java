@@ -23,6 +23,7 @@ import org.thalweg.roof.PanelHold;
  * @param valleyPan      the pan of valleys
  * @param hipCap         the cap of hips
  * @param fastening      how things are fastened
+ * @param wind           what clips are spaced for
  * @param climate        heat and rain
  * @param ordering       how the job is bought
  * @param laying         what single planes get instead
@@ -64,6 +65,13 @@ public record LayoutRequest(
 
         @Schema(description = "How things are fastened. Default: each member's own.") @Nullable @Valid
         FasteningForm fastening,
+
+        @Schema(
+                description =
+                        "The wind that clips are spaced for. Default: none; clips then stand as `fastening` says.")
+        @Nullable
+        @Valid
+        WindForm wind,
 
         @Schema(description = "Heat and rain. Default: each member's own.") @Nullable @Valid
         ClimateForm climate,

@@ -20,6 +20,7 @@ import org.thalweg.roof.PanelHold;
  * @param valleyPan      pan of valleys
  * @param hipCap         cap of hips
  * @param fastening      spacings
+ * @param wind           what clips are spaced for
  * @param climate        heat and rain
  * @param ordering       how it is bought
  * @param tapeRule       how tape marks are rounded
@@ -62,6 +63,10 @@ public record LayoutUsed(
         ValleyUsed.PanUsed valleyPan,
         ValleyUsed.HipCapUsed hipCap,
         ValleyUsed.FasteningUsed fastening,
+
+        @Schema(description = "The wind, when it was given.")
+        Optional<WindUsed> wind,
+
         ValleyUsed.ClimateUsed climate,
         OrderingUsed ordering,
 
