@@ -1,12 +1,14 @@
 package org.thalweg.api;
 
 import java.util.List;
+import org.thalweg.packet.LaidWind;
 import org.thalweg.packet.Layouts;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
 import org.thalweg.units.Tape;
 import org.thalweg.wind.LowRiseWind;
+import org.thalweg.wind.WindZones;
 
 /**
  * Every limit the service enforces, once: the annotations of the wire records, the reader of bodies and
@@ -276,6 +278,9 @@ public final class Limits {
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),
+            Limit.atMost("windMeetings", WindZones.MOST_MEETINGS, "1", "#/roof", "422 WIND_TOO_LARGE"),
+            Limit.atMost("windParts", WindZones.MOST_PARTS, "1", "#/roof/planes/*", "422 WIND_TOO_LARGE"),
+            Limit.atMost("windSteps", LaidWind.MOST_STEPS, "1", "#/roof", "422 WIND_TOO_LARGE"),
             Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),

@@ -8,7 +8,10 @@ import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
 import org.thalweg.finding.Refused;
+import org.thalweg.panel.PanelLayout;
+import org.thalweg.panel.PlanePanels;
 import org.thalweg.roof.Roof;
+import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.wind.Uplift;
 import org.thalweg.wind.WindZone;
@@ -27,6 +30,9 @@ public record LaidWind(Optional<ZoneWidth> width, WindClips clips, List<Optional
 
     /** Clips are not placed closer together: as close as a caller may space them. */
     public static final Length CLOSEST = Length.millimetres(10);
+
+    /** Most edges looked at for the zones of all seams together: half a second. */
+    public static final int MOST_STEPS = 20_000_000;
 
     private static final Origin WIND = Origin.REQUEST.at("wind");
 
@@ -49,16 +55,18 @@ public record LaidWind(Optional<ZoneWidth> width, WindClips clips, List<Optional
     }
 
     /**
-     * @param cover of the panels; above 0
-     * @throws Refused when clips would stand closer than they are placed
+     * @param panels as laid, of this cover
+     * @throws Refused when the zones are too much work, or clips would stand closer than they are placed
      */
-    static LaidWind of(Roof roof, WindTerms terms, Length cover) {
+    static LaidWind of(Roof roof, WindTerms terms, PanelLayout panels, Length cover) {
         Optional<ZoneWidth> byRule = terms.zones().width().isPresent()
                 ? Optional.empty()
                 : terms.zones().height().map(height -> ZoneWidth.of(roof, height));
         Length width =
                 terms.zones().width().or(() -> byRule.map(ZoneWidth::width)).orElseThrow();
-        Uplift uplift = terms.pressures().on(roof, WindZones.of(roof, width));
+        WindZones zones = WindZones.of(roof, width);
+        checkSteps(zones, panels);
+        Uplift uplift = terms.pressures().on(roof, zones);
         WindClips each = new WindClips(uplift, terms.clip(), terms.mostInField(), terms.mostElsewhere());
         WindClips clips = terms.noWider().map(each::atMost).orElse(each);
         List<Optional<ZoneSpacings>> planes = new ArrayList<>(roof.planes().size());
@@ -67,6 +75,23 @@ public record LaidWind(Optional<ZoneWidth> width, WindClips clips, List<Optional
         }
         checkSpacing(planes);
         return new LaidWind(byRule, clips, planes);
+    }
+
+    /** A plane has about as many seams as panels. */
+    private static void checkSteps(WindZones zones, PanelLayout panels) {
+        double steps = 0;
+        for (PlanePanels plane : panels.planes()) {
+            steps += (double) plane.panels().size() * zones.steps(plane.plane());
+        }
+        if (steps > MOST_STEPS) {
+            throw new Refused(Refusal.of(
+                    RefusalCode.WIND_TOO_LARGE,
+                    Origin.REQUEST.at("roof"),
+                    "Finding the wind zones of every seam takes {actual} steps; at most {limit} are done. Lay the roof in"
+                            + " parts.",
+                    new Count((long) steps),
+                    new Count(MOST_STEPS)));
+        }
     }
 
     private static ZoneSpacings spacings(WindClips clips, ZonePressures on, Length cover) {

@@ -55,8 +55,8 @@ public final class Layouts {
         List<EdgeTreatment> treatments = ends.treatments(asked.valleys());
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<LaidValley> valleys = valleys(roof, ends, asked);
-        Optional<LaidWind> wind =
-                asked.wind().map(terms -> LaidWind.of(roof, terms, asked.spec().cover()));
+        Optional<LaidWind> wind = asked.wind()
+                .map(terms -> LaidWind.of(roof, terms, panels, asked.spec().cover()));
         FasteningCase unlifted = fastening(roof, asked, panels, ends, treatments, valleys);
         FasteningCase fastening =
                 wind.map(lifted -> unlifted.with(lifted.clips())).orElse(unlifted);

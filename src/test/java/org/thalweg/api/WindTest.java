@@ -16,7 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.thalweg.api.Door.Answer;
 import org.thalweg.api.wire.WindForm.Exposure;
+import org.thalweg.packet.LaidWind;
 import org.thalweg.reference.WindTables;
+import org.thalweg.wind.WindZones;
 
 /** The wind that clips are spaced for, through the door. */
 @QuarkusTest
@@ -436,5 +438,48 @@ class WindTest {
                 "\"clipLoad\": 2.3, \"zoneWidth\": 36, \"pressures\": {\"field\": 20, \"edge\": 36, \"corner\": 1000}");
         assertThat(answer.isProblem(422).errors()).containsExactly("CLIPS_TOO_CLOSE #/wind");
         assertThat(answer.json().at("/errors/0/limit/value").asDouble()).isCloseTo(10 / MM, within(LAST_DIGIT));
+    }
+
+    /** A shed in metres, with a zigzag for the side from D to A; {@code wide} by {@code deep}. */
+    private static String zigzag(int teeth, double wide, double deep, double cover) {
+        StringBuilder points = new StringBuilder();
+        StringBuilder outline = new StringBuilder();
+        for (int i = 0; i < 2 * teeth; i++) {
+            double y = deep * (1 - i / (2.0 * teeth));
+            points.append(String.format(Locale.ROOT, ", \"Z%d\": [%s, %s, %s]", i, i % 2 == 0 ? 0 : 0.95, y, y / 4));
+            outline.append(", \"Z").append(i).append('"');
+        }
+        return String.format(Locale.ROOT, """
+                {"units": {"length": "m", "area": "m2", "mass": "kg"},
+                 "roof": {"points": {"A": [0, 0, 0], "B": [%1$s, 0, 0], "C": [%1$s, %2$s, %3$s]%4$s},
+                          "planes": [{"id": "shed", "outline": ["A", "B", "C"%5$s]}]},
+                 "panel": {"cover": %6$s, "longest": 200},
+                 "wind": {"clipLoad": 9000, "zoneWidth": 0.1, "pressures": {"field": 1, "edge": 2, "corner": 3}}}
+                """, wide, deep, deep / 4, points, outline, cover);
+    }
+
+    /** About 6,000 panels, and 2,400 edges for each. */
+    @Test
+    void moreEdgesTimesPanelsThanAreLookedAtAreRefused() {
+        Answer answer = Door.post("/v1/layouts", zigzag(1200, 3000, 12, 0.5));
+        assertThat(answer.isProblem(422).errors()).containsExactly("WIND_TOO_LARGE #/roof");
+        assertThat(answer.json().at("/errors/0/limit/value").asInt()).isEqualTo(LaidWind.MOST_STEPS);
+    }
+
+    /** The first seam passes 600 inner corners of the zigzag, 5 cm from each and 40 cm apart. */
+    @Test
+    void moreStripsAlongOneSeamThanAreToldApartAreRefused() {
+        Answer answer = Door.post("/v1/layouts", zigzag(600, 3, 240, 1));
+        assertThat(answer.isProblem(422).errors()).containsExactly("WIND_TOO_LARGE #/roof/planes/0");
+        assertThat(answer.json().at("/errors/0/limit/value").asInt()).isEqualTo(WindZones.MOST_PARTS);
+    }
+
+    @Test
+    void aFewHundredStripsAlongOneSeamAreSpacedFor() {
+        JsonNode answer = laid(zigzag(100, 3, 100, 1));
+        assertThat(answer.at("/clips/0/runs")).hasSizeGreaterThan(50);
+        assertThat(answer.at("/clips/0/runs"))
+                .allSatisfy(run -> assertThat(run.at("/spacing/value").asDouble())
+                        .isLessThanOrEqualTo(run.at("/most/value").asDouble() + LAST_DIGIT));
     }
 }
