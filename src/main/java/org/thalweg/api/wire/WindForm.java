@@ -27,7 +27,7 @@ import org.thalweg.wind.LowRiseWind.SpeedMap;
                         + " `site`, one of each. Forces, pressures and speeds are in units that follow the length unit:"
                         + " lbf, lbf/ft2 and mph with `in` and `ft`, else N, kPa and m/s. Zones are those of ASCE 7-05 and"
                         + " 7-10 for gable and hip roofs of 60 ft or less; the zones of newer codes (ASCE 7-16 and later) are"
-                        + " different and larger: on a newer code give the engineer's pressures, and with them his"
+                        + " different and larger: on a newer code give the engineer's pressures, and with them the"
                         + " `zoneWidth`. The engineer decides.")
 public record WindForm(
         @Schema(
@@ -45,7 +45,7 @@ public record WindForm(
         @Schema(
                 description =
                         "What one clip failed at in a test, in lbf where lengths are `in` or `ft`, else in N; a third of it is"
-                                + " counted on (UFGS 07 60 00 and its like: safety factor 3 on a single clip; see"
+                                + " counted on (EI 01S908 and UFC 3-320-03A 7c: safety factor 3 on a single clip; see"
                                 + " `GET /v1/reference/rules`). 10 N to 100000 N (2.25 lbf to 22480 lbf). No default: give"
                                 + " this or `clipLoad`.",
                 format = "double",
@@ -88,7 +88,7 @@ public record WindForm(
         @Schema(
                 description =
                         "Greatest spacing of clips in the field, however little the wind. 0.01 m to 3 m in the request's"
-                                + " length unit. Default: 60 in (a published guide specification; see"
+                                + " length unit. Default: 60 in (UFC 3-110-03, 2006, 4-8; see"
                                 + " `GET /v1/reference/rules`).")
         @Nullable
         WireLength fieldMost,
