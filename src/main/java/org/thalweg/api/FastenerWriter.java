@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.thalweg.api.wire.FastenerAnswer;
 import org.thalweg.api.wire.FastenerAnswer.ClipAnswer;
+import org.thalweg.api.wire.FastenerAnswer.ClipRunAnswer;
 import org.thalweg.api.wire.PlanePoint;
+import org.thalweg.fastening.ClipRun;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.Seam;
@@ -54,9 +56,26 @@ final class FastenerWriter {
                     lines.point(seam.to()),
                     seam.count(),
                     lines.marked(seam.spacing()),
+                    runs(seam),
                     points(seam.places())));
         }
         return written;
+    }
+
+    /** Every part of a seam has a zone, or none has. */
+    private Optional<List<ClipRunAnswer>> runs(Seam seam) {
+        List<ClipRunAnswer> runs = new ArrayList<>(seam.runs().size());
+        for (ClipRun run : seam.runs()) {
+            run.zone()
+                    .ifPresent(zone -> runs.add(new ClipRunAnswer(
+                            zone,
+                            lines.point(seam.above(run.from())),
+                            lines.point(seam.above(run.to())),
+                            lines.marked(run.row().spacing()),
+                            lines.marked(run.most()),
+                            run.row().count())));
+        }
+        return runs.isEmpty() ? Optional.empty() : Optional.of(runs);
     }
 
     private List<PlanePoint> points(List<Point2> places) {

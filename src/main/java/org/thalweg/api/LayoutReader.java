@@ -18,6 +18,7 @@ import org.thalweg.finding.Origin;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.packet.LayoutCase.PlaneException;
 import org.thalweg.packet.ValleyTerms;
+import org.thalweg.packet.WindTerms;
 import org.thalweg.panel.Lead;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
@@ -66,6 +67,8 @@ final class LayoutReader {
                 .spec(request.trims(), sheet.seamHeight(), valleys.cap().leg(), sheet.thickness());
         UnderlayCase underlay = new UnderlaymentReader(request.underlayment(), unit, tape).read();
         SealingRules sealing = new SealingReader(request.sealing(), unit, tape).read(rules.edgeDistance());
+        Optional<WindTerms> wind =
+                new WindReader(request.units().units(), tape).read(request.wind(), clipSpacing(rules));
         PlaneLaying laying = new PlaneLaying(
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
@@ -86,7 +89,14 @@ final class LayoutReader {
                 trims,
                 underlay,
                 sealing,
+                wind,
                 ordering);
+    }
+
+    /** The greatest spacing of clips, where the request says it: the wind allows no more. */
+    private Optional<Length> clipSpacing(FasteningRules rules) {
+        boolean given = request.fastening() != null && request.fastening().clipSpacing() != null;
+        return given ? Optional.of(rules.clips().maxSpacing()) : Optional.empty();
     }
 
     private Start wholePanel() {

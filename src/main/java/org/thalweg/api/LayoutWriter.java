@@ -21,6 +21,7 @@ import org.thalweg.api.wire.RiseAndRun;
 import org.thalweg.api.wire.SealRunAnswer;
 import org.thalweg.api.wire.TakeoffAnswer;
 import org.thalweg.api.wire.UnderlaymentAnswer;
+import org.thalweg.api.wire.WindUsed;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
 import org.thalweg.panel.Panel;
@@ -68,7 +69,7 @@ final class LayoutWriter {
                 engine,
                 digest,
                 request.units(),
-                used(asked, request),
+                used(layout, asked, request),
                 new RoofWriter(units).write(layout.roof()),
                 laid,
                 panels,
@@ -77,6 +78,7 @@ final class LayoutWriter {
                 new TrimWriter(units, asked.trims().sheet(), included(request, Include.WORKING)).write(layout.trims()),
                 fasteners.rows(layout.fasteners()),
                 fasteners.clips(layout.seams()),
+                layout.wind().map(wind -> new WindWriter(units).write(wind, layout.roof())),
                 new MovementWriter(units, layout.roof()).write(layout.movement()),
                 underlayment,
                 sealing,
@@ -94,7 +96,7 @@ final class LayoutWriter {
                 engine,
                 digest,
                 request.units(),
-                used(asked, request),
+                used(layout, asked, request),
                 order(layout.takeoff(), asked),
                 orderLines,
                 new TotalsWriter(units)
@@ -151,10 +153,13 @@ final class LayoutWriter {
         findings.addAll(FindingWriter.findings(layout.fasteners().findings(), units));
         findings.addAll(FindingWriter.findings(layout.movement().findings(), units));
         layout.trims().forEach(trim -> findings.addAll(FindingWriter.findings(trim.findings(), units)));
+        layout.wind()
+                .ifPresent(wind -> findings.addAll(
+                        FindingWriter.findings(wind.clips().uplift().findings(), units)));
         return findings;
     }
 
-    private LayoutUsed used(LayoutCase asked, LayoutRequest request) {
+    private LayoutUsed used(Layout layout, LayoutCase asked, LayoutRequest request) {
         UsedWriter used = new UsedWriter(units);
         return new LayoutUsed(
                 length(Length.metres(asked.survey().tolerance().metres())),
@@ -167,10 +172,15 @@ final class LayoutWriter {
                 used.fastening(asked.valleys()),
                 new UnderlaymentWriter(units).used(asked.underlay()),
                 new SealingWriter(units).used(asked.sealing()),
+                wind(layout, asked),
                 used.climate(asked.valleys(), request.climate()),
                 used.ordering(asked.ordering()),
                 Tape.rule(units.length()),
                 defaults(request));
+    }
+
+    private Optional<WindUsed> wind(Layout layout, LayoutCase asked) {
+        return asked.wind().flatMap(terms -> layout.wind().map(wind -> new WindWriter(units).used(terms, wind)));
     }
 
     private PanelUsed panel(LayoutCase asked) {
@@ -226,6 +236,7 @@ final class LayoutWriter {
         UsedWriter.ifAbsent(panel.stagger(), "#/panel/stagger", left);
         UsedWriter.ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
         UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);
+        UsedWriter.windDefaults(request.wind(), left);
         UsedWriter.hipCapDefaults(request.hipCap(), left);
         TrimUsedWriter.defaults(request.trims(), panel, left);
         UsedWriter.ifAbsent(

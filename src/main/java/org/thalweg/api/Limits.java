@@ -1,6 +1,7 @@
 package org.thalweg.api;
 
 import java.util.List;
+import org.thalweg.packet.LaidWind;
 import org.thalweg.packet.Layouts;
 import org.thalweg.packet.TrimWork;
 import org.thalweg.packet.ValleyWork;
@@ -8,6 +9,8 @@ import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
 import org.thalweg.underlayment.UnderlayWork;
 import org.thalweg.units.Tape;
+import org.thalweg.wind.LowRiseWind;
+import org.thalweg.wind.WindZones;
 
 /**
  * Every limit the service enforces, once: the annotations of the wire records, the reader of bodies and
@@ -105,6 +108,8 @@ public final class Limits {
     public static final int ORDER_LINES = EDGES + 100;
     public static final int REFERENCE_ROWS = 1_000;
 
+    private static final String OUTSIDE = "400 OUT_OF_RANGE";
+
     /** Numbers of a pitch. Rise 1000 in a run of 0.001 is as good as upright and is the roof's to refuse. */
     public static final Limit RISE = new Limit("rise", 0, 1_000, "1", "#/minimumSlope/rise", "400 OUT_OF_RANGE");
 
@@ -179,6 +184,22 @@ public final class Limits {
     public static final Limit VALLEY_WIDTH = Limit.length("valleyWidth", 0, 5, "#/underlayment/iceBarrier/valleyWidth");
     public static final Limit RIVET_SPACING = Limit.length("rivetSpacing", 0.005, 1, "#/sealing/rivetSpacing");
     public static final Limit BEAD = Limit.length("beadPerCartridge", 0.1, 1_000, "#/sealing/beadPerCartridge");
+
+    public static final Limit CLIP_LOAD = new Limit("clipLoad", 10, 100_000, "N", "#/wind/clipLoad", OUTSIDE);
+    public static final Limit CLIP_ULTIMATE =
+            new Limit("clipUltimate", 10, 100_000, "N", "#/wind/clipUltimate", OUTSIDE);
+
+    /** The published tables of low buildings end there. */
+    public static final Limit MEAN_ROOF_HEIGHT =
+            Limit.length("meanRoofHeight", 1, LowRiseWind.HIGHEST.metres(), "#/wind/meanRoofHeight");
+
+    public static final Limit ZONE_WIDTH = Limit.length("zoneWidth", 0.1, 100, "#/wind/zoneWidth");
+    public static final Limit UPLIFT = new Limit("uplift", 10, 50_000, "Pa", "#/wind/pressures/*", OUTSIDE);
+    public static final Limit WIND_SPEED = new Limit("windSpeed", 5, 150, "m/s", "#/wind/site/speed", OUTSIDE);
+    public static final Limit EFFECTIVE_AREA =
+            new Limit("effectiveArea", 0.01, 1_000, "m2", "#/wind/site/effectiveArea", OUTSIDE);
+    public static final Limit WIND_FIELD_MOST = Limit.length("windFieldMost", 0.01, 3, "#/wind/fieldMost");
+    public static final Limit WIND_EDGE_MOST = Limit.length("windEdgeMost", 0.01, 3, "#/wind/edgeMost");
 
     /** In an hour. */
     public static final Limit RAINFALL = Limit.length("rainfall", 0.0001, 2, "#/climate/rainfall");
@@ -294,6 +315,15 @@ public final class Limits {
             Limit.atMost("sealingLines", LINES, "1", "#/sealing/*", "400 OUT_OF_RANGE"),
             RIVET_SPACING,
             BEAD,
+            CLIP_LOAD,
+            CLIP_ULTIMATE,
+            MEAN_ROOF_HEIGHT,
+            ZONE_WIDTH,
+            UPLIFT,
+            WIND_SPEED,
+            EFFECTIVE_AREA,
+            WIND_FIELD_MOST,
+            WIND_EDGE_MOST,
             new Limit("temperature", COLDEST, WARMEST, "deg", "#/climate/lowest", "400 OUT_OF_RANGE"),
             RAINFALL,
             CAP_LEG,
@@ -338,6 +368,9 @@ public final class Limits {
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),
             Limit.atMost("sheets", SHEETS, "1", "#/roof", "422 TOO_MANY_SHEETS"),
+            Limit.atMost("windMeetings", WindZones.MOST_MEETINGS, "1", "#/roof", "422 WIND_TOO_LARGE"),
+            Limit.atMost("windParts", WindZones.MOST_PARTS, "1", "#/roof/planes/*", "422 WIND_TOO_LARGE"),
+            Limit.atMost("windSteps", LaidWind.MOST_STEPS, "1", "#/roof", "422 WIND_TOO_LARGE"),
             Limit.atMost("cuts", Roofs.MOST_CUTS, "1", "#/roof/planes", "422 TOO_CROWDED"),
             Limit.atMost("panels", PanelWork.MOST_PIECES, "1", "#/roof", "422 TOO_MANY_PANELS"),
             Limit.atMost("searchSteps", PanelWork.MOST_SEARCH_STEPS, "1", "#/roof/planes/*", "422 SEARCH_TOO_LARGE"),

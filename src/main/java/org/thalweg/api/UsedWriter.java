@@ -20,6 +20,7 @@ import org.thalweg.api.wire.ValleyUsed.ClimateUsed;
 import org.thalweg.api.wire.ValleyUsed.FasteningUsed;
 import org.thalweg.api.wire.ValleyUsed.HipCapUsed;
 import org.thalweg.api.wire.ValleyUsed.PanUsed;
+import org.thalweg.api.wire.WindForm;
 import org.thalweg.fastening.FastenerKind;
 import org.thalweg.fastening.FasteningRules;
 import org.thalweg.movement.Temperatures;
@@ -232,6 +233,15 @@ final class UsedWriter {
         ifAbsent(ofClimate.lowest(), "#/climate/lowest", left);
         ifAbsent(ofClimate.highest(), "#/climate/highest", left);
         ifAbsent(ofClimate.installedAt(), "#/climate/installedAt", left);
+    }
+
+    /** Without wind nothing stands for it. */
+    static void windDefaults(@Nullable WindForm wind, List<String> left) {
+        if (wind != null) {
+            ifAbsent(wind.zoneWidth(), "#/wind/zoneWidth", left);
+            ifAbsent(wind.fieldMost(), "#/wind/fieldMost", left);
+            ifAbsent(wind.edgeMost(), "#/wind/edgeMost", left);
+        }
     }
 
     static void hipCapDefaults(@Nullable HipCapForm cap, List<String> left) {

@@ -105,46 +105,62 @@ final class ClipRuns {
         return merged;
     }
 
+    /** The first part that is too short first; whatever lies below one that is looked at is long enough. */
     private List<Part> longEnough(List<Part> parts) {
-        List<Part> left = parts;
-        for (int i = shortest(left); i >= 0; i = shortest(left)) {
-            left = merged(lengthened(left, i));
+        List<Part> left = new ArrayList<>(parts);
+        int i = 0;
+        while (i < left.size() && left.size() > 1) {
+            if (left.get(i).length() < end - tolerance.hair()) {
+                i = lengthen(left, i);
+            } else {
+                i++;
+            }
         }
         return left;
     }
 
-    /** The first part that is too short beside others; below 0 if there is none. */
-    private int shortest(List<Part> parts) {
-        for (int i = 0; parts.size() > 1 && i < parts.size(); i++) {
-            if (parts.get(i).length() < end - tolerance.hair()) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    /** Every step leaves fewer parts or fewer short ones. */
-    private List<Part> lengthened(List<Part> parts, int i) {
+    /**
+     * Leaves fewer parts, or this one long enough.
+     *
+     * @return where to look on
+     */
+    private int lengthen(List<Part> parts, int i) {
         int beside =
                 i == 0 ? 1 : i + 1 == parts.size() || parts.get(i - 1).tighterThan(parts.get(i + 1)) ? i - 1 : i + 1;
         Part part = parts.get(i);
         Part other = parts.get(beside);
-        int low = Math.min(i, beside);
-        List<Part> left = new ArrayList<>(parts.subList(0, low));
         double lacks = end - part.length();
         if (other.tighterThan(part)) {
-            left.add(other.with(part));
-        } else if (other.length() - lacks < end) {
-            left.add(part.with(other));
-        } else if (beside > i) {
-            left.add(part.between(part.from, part.to + lacks));
-            left.add(other.between(other.from + lacks, other.to));
-        } else {
-            left.add(other.between(other.from, other.to - lacks));
-            left.add(part.between(part.from - lacks, part.to));
+            return joined(parts, Math.min(i, beside), other.with(part));
         }
-        left.addAll(parts.subList(low + 2, parts.size()));
-        return left;
+        if (other.length() - lacks < end) {
+            return joined(parts, Math.min(i, beside), part.with(other));
+        }
+        if (beside > i) {
+            parts.set(i, part.between(part.from, part.to + lacks));
+            parts.set(beside, other.between(other.from + lacks, other.to));
+        } else {
+            parts.set(beside, other.between(other.from, other.to - lacks));
+            parts.set(i, part.between(part.from - lacks, part.to));
+        }
+        return i;
+    }
+
+    /** Puts one part in the place of two, and takes neighbours that ask for as much into it. */
+    private static int joined(List<Part> parts, int low, Part one) {
+        parts.set(low, one);
+        parts.remove(low + 1);
+        int at = low;
+        if (at > 0 && parts.get(at - 1).most.equals(parts.get(at).most)) {
+            parts.set(at - 1, parts.get(at - 1).harder(parts.get(at)));
+            parts.remove(at);
+            at--;
+        }
+        if (at + 1 < parts.size() && parts.get(at).most.equals(parts.get(at + 1).most)) {
+            parts.set(at, parts.get(at).harder(parts.get(at + 1)));
+            parts.remove(at + 1);
+        }
+        return at;
     }
 
     private List<ClipRun> runs(List<Part> parts) {

@@ -39,12 +39,16 @@ public record Seam(int plane, int strip, Point2 from, Point2 to, List<ClipRun> r
                 .orElse(Length.ZERO);
     }
 
+    /** The place this far above its lowest; in the frame the plane's panels are placed in. */
+    public Point2 above(Length up) {
+        return new Point2(from.across(), from.up() + up.metres());
+    }
+
     /** Where clips stand on the plane, in the frame its panels are placed in; from the lowest up. Metres. */
     public List<Point2> places() {
         List<Point2> places = new ArrayList<>(count());
         for (ClipRun run : runs) {
-            places.addAll(run.row()
-                    .places(new Point2(from.across(), from.up() + run.from().metres()), to));
+            places.addAll(run.row().places(above(run.from()), to));
         }
         return places;
     }

@@ -36,7 +36,7 @@ public record WindClips(Uplift uplift, Force allowable, Length mostInField, Leng
     }
 
     /** The greatest spacing in a zone the wind lifts this hard. */
-    Length spacing(WindZone zone, Pressure lift, Length cover) {
+    public Length spacing(WindZone zone, Pressure lift, Length cover) {
         return new ClipLoad(allowable, zone == WindZone.FIELD ? mostInField : mostElsewhere).spacing(lift, cover);
     }
 }

@@ -42,6 +42,10 @@ public enum RefusalCode {
     TOO_MANY_TRIM_PIECES,
     /** The roof takes more sheets of underlayment than are laid in one request. */
     TOO_MANY_SHEETS,
+    /** A clip holds so little against the wind that clips would stand closer together than they are placed. */
+    CLIPS_TOO_CLOSE,
+    /** Finding the wind zones of the roof would take more steps than one request may cost. */
+    WIND_TOO_LARGE,
     /** The search for the start with the least waste would take more steps than one request may cost. */
     SEARCH_TOO_LARGE,
     /** The CityJSON document can't be read as one. */

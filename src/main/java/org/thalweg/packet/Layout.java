@@ -26,6 +26,7 @@ import org.thalweg.valley.HipLayout;
  * @param fasteners  every row of fasteners
  * @param seams      every seam with its clips
  * @param trims      the trim of every edge that gets one, in the order of the edges
+ * @param wind       what their clips are spaced for, if for the wind
  * @param movement   how far every panel moves
  * @param underlay   the sheets under the metal
  * @param ice        the ice barrier, if there is one
@@ -42,6 +43,7 @@ public record Layout(
         FastenerRows fasteners,
         Seams seams,
         List<Trim> trims,
+        Optional<LaidWind> wind,
         RoofMovement movement,
         Underlay underlay,
         Optional<IceBarrier> ice,

@@ -2,6 +2,7 @@ package org.thalweg.packet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.thalweg.finding.Origin;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlaneLaying;
@@ -27,6 +28,7 @@ import org.thalweg.underlayment.UnderlayCase;
  * @param trims      what its edges are trimmed with
  * @param underlay   the sheets under the metal
  * @param sealing    with how much everything is made tight
+ * @param wind       what clips are spaced for; nothing where the table of rules says how far apart they stand
  * @param ordering   how it is bought
  */
 public record LayoutCase(
@@ -41,6 +43,7 @@ public record LayoutCase(
         TrimSpec trims,
         UnderlayCase underlay,
         SealingRules sealing,
+        Optional<WindTerms> wind,
         Ordering ordering) {
 
     public LayoutCase {

@@ -63,7 +63,11 @@ public final class Layouts {
         List<Trim> trims = TrimWork.layOut(roof, asked.trims());
         UnderlayWork.check(roof, asked.underlay(), Origin.REQUEST.at("roof"));
         List<LaidValley> valleys = valleys(roof, ends, asked);
-        FasteningCase fastening = fastening(roof, asked, panels, ends, treatments, valleys);
+        Optional<LaidWind> wind = asked.wind()
+                .map(terms -> LaidWind.of(roof, terms, panels, asked.spec().cover()));
+        FasteningCase unlifted = fastening(roof, asked, panels, ends, treatments, valleys);
+        FasteningCase fastening =
+                wind.map(lifted -> unlifted.with(lifted.clips())).orElse(unlifted);
         FastenerRows rows = FastenerRows.of(fastening);
         Seams seams = Seams.of(fastening);
         checkCount(rows, seams);
@@ -80,6 +84,7 @@ public final class Layouts {
                 rows,
                 seams,
                 trims,
+                wind,
                 RoofMovement.of(fastening, seams, valleys, asked.valleys()),
                 underlay,
                 ice,

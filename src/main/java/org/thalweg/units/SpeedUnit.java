@@ -8,6 +8,9 @@ public enum SpeedUnit {
     MILE_PER_HOUR("mph", "HM", 1609.344 / 3600),
     METRE_PER_SECOND("m/s", "MTS", 1);
 
+    /** Decimals a speed is answered with, in every unit. */
+    public static final int DECIMALS = 4;
+
     private final String symbol;
     private final String code;
     private final double metresPerSecond;
@@ -41,5 +44,10 @@ public enum SpeedUnit {
 
     public double from(Speed speed) {
         return speed.metresPerSecond() / metresPerSecond;
+    }
+
+    /** The speed as an answer prints it: in this unit, to {@link #DECIMALS} places, halfway away from zero. */
+    public double round(Speed speed) {
+        return Rounding.toDecimals(from(speed), DECIMALS);
     }
 }

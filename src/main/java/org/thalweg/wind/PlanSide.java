@@ -40,13 +40,23 @@ record PlanSide(double x, double y, double onX, double onY, double length) {
         double dy = end.y() - start.y();
         double on = px * onX + py * onY;
         double alongOn = dx * onX + dy * onY;
+        double off = px * onY - py * onX;
+        double alongOff = dx * onY - dy * onX;
+        if (past(on, on + alongOn, -width, length + width) || past(off, off + alongOff, -width, width)) {
+            return Optional.empty();
+        }
         double[] part = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        strip(on, alongOn, px * onY - py * onX, dx * onY - dy * onX, width, part);
+        strip(on, alongOn, off, alongOff, width, part);
         disc(px, py, dx, dy, width, part);
         disc(px - length * onX, py - length * onY, dx, dy, width, part);
         double from = Math.max(0, part[0]);
         double to = Math.min(1, part[1]);
         return from <= to ? Optional.of(new Span(from, to)) : Optional.empty();
+    }
+
+    /** Whether both lie beyond the same end of what is between {@code least} and {@code most}. */
+    private static boolean past(double one, double other, double least, double most) {
+        return Math.max(one, other) < least || Math.min(one, other) > most;
     }
 
     /** Beside the edge: between its ends, and no further off than {@code width} on either hand. */

@@ -20,22 +20,29 @@ final class PlanWidth {
 
     static Length least(Roof roof) {
         List<Point3> hull = hull(corners(roof));
+        double[] x = hull.stream().mapToDouble(Point3::x).toArray();
+        double[] y = hull.stream().mapToDouble(Point3::y).toArray();
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < hull.size(); i++) {
-            Point3 a = hull.get(i);
-            Point3 b = hull.get((i + 1) % hull.size());
-            double side = Math.hypot(b.x() - a.x(), b.y() - a.y());
+        for (int i = 0; i < x.length; i++) {
+            int next = (i + 1) % x.length;
+            double side = Math.hypot(x[next] - x[i], y[next] - y[i]);
             // Two planes tell the same corner a rounding apart: no side lies between the two.
             if (side > roof.tolerance().metres()) {
-                least = Math.min(least, across(hull, a, b, side));
+                least = Math.min(least, across(x, y, i, next) / side);
             }
         }
         return Length.metres(least);
     }
 
-    /** From the line through two corners of the hull to the furthest corner. */
-    private static double across(List<Point3> hull, Point3 a, Point3 b, double side) {
-        return hull.stream().mapToDouble(c -> turn(a, b, c) / side).max().orElse(0);
+    /** From the line through two corners of the hull to the furthest corner, times how far the two are apart. */
+    private static double across(double[] x, double[] y, int from, int to) {
+        double onX = x[to] - x[from];
+        double onY = y[to] - y[from];
+        double furthest = 0;
+        for (int i = 0; i < x.length; i++) {
+            furthest = Math.max(furthest, onX * (y[i] - y[from]) - onY * (x[i] - x[from]));
+        }
+        return furthest;
     }
 
     private static List<Point3> corners(Roof roof) {

@@ -33,19 +33,36 @@ record Spans(List<Span> spans) {
     /** What both hold. */
     List<Span> and(Spans others) {
         List<Span> both = new ArrayList<>();
-        for (Span one : spans) {
-            for (Span other : others.spans) {
-                double from = Math.max(one.from, other.from);
-                double to = Math.min(one.to, other.to);
-                if (from <= to) {
-                    both.add(new Span(from, to));
-                }
+        int i = 0;
+        int j = 0;
+        while (i < spans.size() && j < others.spans.size()) {
+            Span one = spans.get(i);
+            Span other = others.spans.get(j);
+            double from = Math.max(one.from, other.from);
+            double to = Math.min(one.to, other.to);
+            if (from <= to) {
+                both.add(new Span(from, to));
+            }
+            if (one.to < other.to) {
+                i++;
+            } else {
+                j++;
             }
         }
         return both;
     }
 
     boolean holds(double place) {
-        return spans.stream().anyMatch(span -> span.from <= place && place <= span.to);
+        int low = 0;
+        int high = spans.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (spans.get(middle).to < place) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low < spans.size() && spans.get(low).from <= place;
     }
 }

@@ -1,6 +1,7 @@
 package org.thalweg.wind;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -57,12 +58,13 @@ public record Uplift(
     public static Uplift lowRise(Roof roof, WindZones zones, LowRiseWind wind) {
         List<Optional<ZonePressures>> planes = new ArrayList<>(roof.planes().size());
         List<Finding> findings = new ArrayList<>();
+        BitSet single = single(roof);
         for (int plane = 0; plane < roof.planes().size(); plane++) {
             Plane own = roof.planes().get(plane);
-            Optional<ZonePressures> pressures = single(roof, plane) ? Optional.empty() : wind.on(own.slope());
+            Optional<ZonePressures> pressures = single.get(plane) ? Optional.empty() : wind.on(own.slope());
             planes.add(pressures);
             if (pressures.isEmpty()) {
-                findings.add(outside(own, single(roof, plane)));
+                findings.add(outside(own, single.get(plane)));
             }
         }
         firstOf(planes)
@@ -70,12 +72,15 @@ public record Uplift(
         return new Uplift(zones, planes, LowRiseWind.SOURCE, true, findings);
     }
 
-    /** Whether a plane ends in a level top that meets no other. */
-    private static boolean single(Roof roof, int plane) {
-        return roof.edges().stream()
-                .filter(edge -> edge.kind() == EdgeKind.HIGH_EAVE)
-                .map(Edge::sides)
-                .anyMatch(sides -> sides.stream().anyMatch(side -> side.plane() == plane));
+    /** The planes that end in a level top that meets no other. */
+    private static BitSet single(Roof roof) {
+        BitSet single = new BitSet(roof.planes().size());
+        for (Edge edge : roof.edges()) {
+            if (edge.kind() == EdgeKind.HIGH_EAVE) {
+                edge.sides().forEach(side -> single.set(side.plane()));
+            }
+        }
+        return single;
     }
 
     private static Optional<Integer> firstOf(List<Optional<ZonePressures>> planes) {

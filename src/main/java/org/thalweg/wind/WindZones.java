@@ -5,12 +5,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
+import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Frame;
 import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Point3;
 import org.thalweg.roof.Edge;
 import org.thalweg.roof.Plane;
 import org.thalweg.roof.Roof;
+import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.wind.Spans.Span;
 
@@ -24,6 +28,12 @@ import org.thalweg.wind.Spans.Span;
  * over ridges and hips too where those are no lines. Valleys are no lines, and nothing is measured across them.
  */
 public final class WindZones {
+
+    /** Most pairs of edges that meet, in planes that are one roof to the wind. */
+    public static final int MOST_MEETINGS = 200_000;
+
+    /** Most parts of one line that lie on edges or at corners. Real seams have a handful. */
+    public static final int MOST_PARTS = 500;
 
     /** Steeper roofs have strips along ridges and hips. */
     private static final double FLAT_DEGREES = 7;
@@ -50,14 +60,19 @@ public final class WindZones {
         }
         Joined flat = joined(roof, true);
         Joined steep = joined(roof, false);
+        Map<Integer, List<Edge>> flatEdges = edges(roof, flat);
+        Map<Integer, List<Edge>> steepEdges = edges(roof, steep);
         Map<Key, ZoneLines> known = new HashMap<>();
         List<ZoneLines> ofPlane = new ArrayList<>(roof.planes().size());
         for (int plane = 0; plane < roof.planes().size(); plane++) {
             double slope = roof.planes().get(plane).slope().roundedDegrees();
-            Joined joined = slope <= FLAT_DEGREES ? flat : steep;
-            Key key = new Key(
-                    joined.first(plane), slope <= FLAT_DEGREES, slope > FLAT_DEGREES && slope <= SOFT_HIPS_DEGREES);
-            ofPlane.add(known.computeIfAbsent(key, of -> lines(roof, joined, of)));
+            boolean isFlat = slope <= FLAT_DEGREES;
+            Map<Integer, List<Edge>> edges = isFlat ? flatEdges : steepEdges;
+            Key key = new Key((isFlat ? flat : steep).first(plane), isFlat, !isFlat && slope <= SOFT_HIPS_DEGREES);
+            ofPlane.add(known.computeIfAbsent(
+                    key,
+                    of -> new ZoneLines(
+                            edges.getOrDefault(of.first, List.of()), of.flat, of.softHips, roof.tolerance())));
         }
         return new WindZones(roof, width, ofPlane);
     }
@@ -75,11 +90,17 @@ public final class WindZones {
         return joined;
     }
 
-    private static ZoneLines lines(Roof roof, Joined joined, Key key) {
-        List<Edge> own = roof.edges().stream()
-                .filter(edge -> edge.sides().stream().anyMatch(side -> joined.first(side.plane()) == key.first))
-                .toList();
-        return new ZoneLines(own, key.flat, key.softHips, roof.tolerance());
+    /** The edges of planes that are one to the wind, by the first of those planes. */
+    private static Map<Integer, List<Edge>> edges(Roof roof, Joined joined) {
+        Map<Integer, List<Edge>> edges = new HashMap<>();
+        for (Edge edge : roof.edges()) {
+            edge.sides().stream()
+                    .map(side -> joined.first(side.plane()))
+                    .distinct()
+                    .forEach(first -> edges.computeIfAbsent(first, of -> new ArrayList<>())
+                            .add(edge));
+        }
+        return edges;
     }
 
     /** a, how wide the strips are. */
@@ -105,6 +126,7 @@ public final class WindZones {
      * @param frame a frame of that plane, its own or the one its panels are placed in
      * @param from  where the line starts; in that frame, metres
      * @param to    where it ends, apart from {@code from}
+     * @throws Refused when it passes more than {@link #MOST_PARTS} edges and corners
      */
     public List<ZoneStretch> along(int plane, Frame frame, Point2 from, Point2 to) {
         Point3 start = frame.inWorld(from);
@@ -112,7 +134,29 @@ public final class WindZones {
         ZoneLines lines = ofPlane.get(plane);
         Spans edges = lines.edges(start, end, reach());
         Spans corners = edges.spans().isEmpty() ? edges : lines.corners(start, end, reach());
+        checkParts(plane, edges.spans().size() + corners.spans().size());
         return stretches(edges, corners, from.distance(to));
+    }
+
+    private void checkParts(int plane, int parts) {
+        if (parts > MOST_PARTS) {
+            throw new Refused(Refusal.of(
+                    RefusalCode.WIND_TOO_LARGE,
+                    roof.planes().get(plane).at(),
+                    "A seam of this plane passes {actual} edges and corners; at most {limit} are told apart for the wind."
+                            + " Check the width of the zones, or simplify the outline.",
+                    new Count(parts),
+                    new Count(MOST_PARTS)));
+        }
+    }
+
+    /**
+     * What {@link #along} looks at for one line of a plane: so many edges.
+     *
+     * @param plane index in the roof's planes
+     */
+    public long steps(int plane) {
+        return ofPlane.get(plane).steps();
     }
 
     /** A place as far as the width counts as within it, whatever the rounding. */

@@ -2,11 +2,20 @@ package org.thalweg.wind;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Set;
+import org.thalweg.finding.Origin;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
+import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Point3;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.roof.Edge;
+import org.thalweg.units.Count;
 import org.thalweg.wind.Spans.Span;
 
 /**
@@ -20,15 +29,21 @@ final class ZoneLines {
     /** Lines that turn less run on. */
     private static final double RUNS_ON = Math.cos(Math.toRadians(30));
 
-    private final Tolerance tolerance;
     private final List<Edge> edges = new ArrayList<>();
     private final List<ZoneLine> sorts = new ArrayList<>();
     private final List<PlanSide> sides = new ArrayList<>();
     private final Joined lines;
+    private final Map<Integer, List<PlanSide>> line = new HashMap<>();
     private final List<Corner> corners = new ArrayList<>();
 
     /** Two lines that meet; each as the edges it is made of. */
     private record Corner(List<PlanSide> one, List<PlanSide> other) {}
+
+    /** An end of an edge: where it runs to, or where it starts. */
+    private record End(int edge, boolean to) {}
+
+    /** Two lines, or two edges of one line. */
+    private record Pair(int one, int other) {}
 
     /**
      * @param all       the edges of the planes that are one roof to the wind
@@ -36,7 +51,6 @@ final class ZoneLines {
      * @param softHips  whether a corner that a hip comes to is no more than an edge
      */
     ZoneLines(Collection<Edge> all, boolean flat, boolean softHips, Tolerance tolerance) {
-        this.tolerance = tolerance;
         for (Edge edge : all) {
             ZoneLine sort = ZoneLine.of(edge.kind(), flat);
             PlanSide side = PlanSide.of(edge.from(), edge.to());
@@ -47,34 +61,79 @@ final class ZoneLines {
             }
         }
         lines = new Joined(edges.size());
-        join();
-        addCorners(softHips);
+        Collection<List<End>> meetings = meetings();
+        checkMeetings(meetings);
+        meetings.forEach(this::join);
+        for (int i = 0; i < sides.size(); i++) {
+            line.computeIfAbsent(lines.first(i), first -> new ArrayList<>()).add(sides.get(i));
+        }
+        addCorners(meetings, softHips);
     }
 
-    private void join() {
+    /** What ends in one place, place by place. Corners of a roof that are one are the very same place. */
+    private Collection<List<End>> meetings() {
+        Map<Point3, List<End>> at = new LinkedHashMap<>();
         for (int i = 0; i < edges.size(); i++) {
+            at.computeIfAbsent(edges.get(i).from(), place -> new ArrayList<>(2)).add(new End(i, false));
+            at.computeIfAbsent(edges.get(i).to(), place -> new ArrayList<>(2)).add(new End(i, true));
+        }
+        return at.values();
+    }
+
+    private static void checkMeetings(Collection<List<End>> meetings) {
+        long pairs = 0;
+        for (List<End> met : meetings) {
+            pairs += (long) met.size() * (met.size() - 1) / 2;
+        }
+        if (pairs > WindZones.MOST_MEETINGS) {
+            throw new Refused(Refusal.of(
+                    RefusalCode.WIND_TOO_LARGE,
+                    Origin.REQUEST.at("roof"),
+                    "Edges of the roof meet each other {actual} times; at most {limit} are looked at for the wind. Lay the"
+                            + " roof in parts.",
+                    new Count(pairs),
+                    new Count(WindZones.MOST_MEETINGS)));
+        }
+    }
+
+    private void join(List<End> met) {
+        for (int i = 0; i < met.size(); i++) {
             for (int j = 0; j < i; j++) {
-                Optional<Meeting> meeting = meeting(i, j);
-                if (sorts.get(i) == sorts.get(j)
-                        && meeting.isPresent()
-                        && meeting.get().runsOn()) {
-                    lines.join(i, j);
+                End one = met.get(i);
+                End other = met.get(j);
+                if (sorts.get(one.edge) == sorts.get(other.edge)
+                        && meeting(one, other).runsOn()) {
+                    lines.join(one.edge, other.edge);
                 }
             }
         }
     }
 
-    private void addCorners(boolean softHips) {
-        for (int i = 0; i < edges.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                Optional<Meeting> meeting = meeting(i, j);
-                if (meeting.isPresent()
-                        && !meeting.get().runsOn()
-                        && corner(sorts.get(i), sorts.get(j), meeting.get())
-                        && !(softHips && hipAt(meeting.get().at()))) {
-                    corners.add(corner(i, j));
+    private void addCorners(Collection<List<End>> meetings, boolean softHips) {
+        Set<Pair> known = new HashSet<>();
+        for (List<End> met : meetings) {
+            if (softHips && met.stream().anyMatch(end -> sorts.get(end.edge) == ZoneLine.HIP)) {
+                continue;
+            }
+            for (int i = 0; i < met.size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    addCorner(met.get(i), met.get(j), known);
                 }
             }
+        }
+    }
+
+    private void addCorner(End one, End other, Set<Pair> known) {
+        Meeting meeting = meeting(one, other);
+        if (meeting.runsOn() || !corner(sorts.get(one.edge), sorts.get(other.edge), meeting)) {
+            return;
+        }
+        int first = lines.first(one.edge);
+        int second = lines.first(other.edge);
+        if (first == second) {
+            corners.add(new Corner(List.of(sides.get(one.edge)), List.of(sides.get(other.edge))));
+        } else if (known.add(new Pair(Math.min(first, second), Math.max(first, second)))) {
+            corners.add(new Corner(line(first), line(second)));
         }
     }
 
@@ -85,70 +144,40 @@ final class ZoneLines {
         return one != ZoneLine.RIM || other != ZoneLine.RIM || meeting.outer();
     }
 
-    private boolean hipAt(Point3 place) {
-        for (int i = 0; i < edges.size(); i++) {
-            if (sorts.get(i) == ZoneLine.HIP && (ends(i, true, place) || ends(i, false, place))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private Corner corner(int i, int j) {
-        return lines.same(i, j)
-                ? new Corner(List.of(sides.get(i)), List.of(sides.get(j)))
-                : new Corner(line(i), line(j));
-    }
-
-    private List<PlanSide> line(int edge) {
-        List<PlanSide> line = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) {
-            if (lines.same(i, edge)) {
-                line.add(sides.get(i));
-            }
-        }
-        return line;
+    private List<PlanSide> line(int first) {
+        return line.getOrDefault(first, List.of());
     }
 
     /**
      * Where two edges meet.
      *
-     * @param at    the corner
      * @param on    cosine of the turn from one to the other
      * @param outer whether the roof turns away there: not at an inner corner
      */
-    private record Meeting(Point3 at, double on, boolean outer) {
+    private record Meeting(double on, boolean outer) {
         boolean runsOn() {
             return on > RUNS_ON;
         }
     }
 
-    private Optional<Meeting> meeting(int i, int j) {
-        for (boolean iEnds : new boolean[] {true, false}) {
-            Point3 place = iEnds ? edges.get(i).to() : edges.get(i).from();
-            for (boolean jEnds : new boolean[] {false, true}) {
-                if (ends(j, jEnds, place)) {
-                    return Optional.of(meeting(place, i, iEnds, j, jEnds));
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private boolean ends(int edge, boolean end, Point3 place) {
-        Point3 own = end ? edges.get(edge).to() : edges.get(edge).from();
-        return own.distance(place) <= tolerance.metres();
-    }
-
     /** The roof lies to the left of its rim, so an outer corner turns left, from the edge that ends to the one that starts. */
-    private Meeting meeting(Point3 at, int i, boolean iEnds, int j, boolean jEnds) {
-        PlanSide one = sides.get(i);
-        PlanSide other = sides.get(j);
-        double hand = iEnds == jEnds ? -1 : 1;
+    private Meeting meeting(End i, End j) {
+        PlanSide one = sides.get(i.edge);
+        PlanSide other = sides.get(j.edge);
+        double hand = i.to == j.to ? -1 : 1;
         double on = hand * (one.onX() * other.onX() + one.onY() * other.onY());
         double left = one.onX() * other.onY() - one.onY() * other.onX();
-        boolean outer = iEnds == jEnds || (iEnds ? left > 0 : left < 0);
-        return new Meeting(at, on, outer);
+        boolean outer = i.to == j.to || (i.to ? left > 0 : left < 0);
+        return new Meeting(on, outer);
+    }
+
+    /** How many edges are looked at for the zones along one line. */
+    long steps() {
+        long steps = sides.size();
+        for (Corner corner : corners) {
+            steps += corner.one.size() + corner.other.size();
+        }
+        return steps;
     }
 
     WindZone at(Point3 place, double width) {
@@ -173,14 +202,19 @@ final class ZoneLines {
     Spans corners(Point3 start, Point3 end, double width) {
         List<Span> parts = new ArrayList<>();
         for (Corner corner : corners) {
-            parts.addAll(spans(corner.one, start, end, width).and(spans(corner.other, start, end, width)));
+            Spans one = spans(corner.one, start, end, width);
+            if (!one.spans().isEmpty()) {
+                parts.addAll(one.and(spans(corner.other, start, end, width)));
+            }
         }
         return Spans.of(parts);
     }
 
     private static Spans spans(List<PlanSide> line, Point3 start, Point3 end, double width) {
-        return Spans.of(line.stream()
-                .flatMap(side -> side.within(width, start, end).stream())
-                .toList());
+        List<Span> parts = new ArrayList<>(0);
+        for (PlanSide side : line) {
+            side.within(width, start, end).ifPresent(parts::add);
+        }
+        return Spans.of(parts);
     }
 }

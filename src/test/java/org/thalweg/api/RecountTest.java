@@ -33,7 +33,7 @@ class RecountTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "layouts-gable"})
     void everyTotalIsFoundAgainInTheLists(String example) throws IOException {
         JsonNode answer = layOut(example);
         assertThat(answer.path("totals")).isNotEmpty();
@@ -226,7 +226,7 @@ class RecountTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "layouts-gable"})
     void everyOrderLineIsFoundAgainInTheLists(String example) throws IOException {
         JsonNode answer = layOut(example);
         for (JsonNode line : answer.path("orderLines")) {

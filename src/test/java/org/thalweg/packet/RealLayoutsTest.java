@@ -108,6 +108,7 @@ class RealLayoutsTest {
                 Terms.trims(),
                 Terms.UNDERLAY,
                 SealingRules.METRIC,
+                Optional.empty(),
                 Ordering.PLAIN);
     }
 
@@ -272,6 +273,7 @@ class RealLayoutsTest {
                     mild.trims(),
                     mild.underlay(),
                     mild.sealing(),
+                    mild.wind(),
                     mild.ordering()));
             for (PlanePanels plane : layout.panels().planes()) {
                 double left =

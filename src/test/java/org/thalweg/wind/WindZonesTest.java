@@ -2,11 +2,16 @@ package org.thalweg.wind;
 
 import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
+import org.thalweg.finding.Refused;
 import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Point3;
 import org.thalweg.roof.Drawn;
@@ -183,5 +188,39 @@ class WindZonesTest {
         assertThat(zones.at(0, onPlane(south, 1, 1))).isEqualTo(WindZone.CORNER);
         assertThat(zones.at(0, onPlane(south, 6, 1))).isEqualTo(WindZone.EDGE);
         assertThat(zones.at(0, onPlane(south, 6, 1.0001))).isEqualTo(WindZone.FIELD);
+    }
+
+    /** A wheel of spokes that are one roof at its rim; twice as many edges as spokes meet at the hub. */
+    private static List<PlaneOutline> wheel(int spokes) {
+        List<PlaneOutline> planes = new ArrayList<>();
+        Point3 hub = new Point3(0, 0, 0);
+        for (int i = 0; i < spokes; i++) {
+            planes.add(Houses.plane("spoke " + i, hub, onWheel(i, spokes, 30), onWheel(i + 0.5, spokes, 30)));
+            planes.add(Houses.plane(
+                    "rim " + i,
+                    onWheel(i + 0.5, spokes, 20),
+                    onWheel(i + 0.5, spokes, 30),
+                    onWheel(i + 1, spokes, 30),
+                    onWheel(i + 1, spokes, 20)));
+        }
+        return planes;
+    }
+
+    private static Point3 onWheel(double spoke, int spokes, double radius) {
+        double turn = 2 * Math.PI * (spoke % spokes) / spokes;
+        double x = radius * Math.cos(turn);
+        return new Point3(x, radius * Math.sin(turn), x / 10);
+    }
+
+    /** 640 edges meet in one place: 204,480 pairs. */
+    @Test
+    void moreEdgesThatMeetThanAreLookedAtAreRefused() {
+        Roof roof = roof(wheel(320));
+        assertThatThrownBy(() -> WindZones.of(roof, Length.metres(1)))
+                .isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.refusals())
+                        .extracting(Refusal::code)
+                        .containsExactly(RefusalCode.WIND_TOO_LARGE));
+        Roof smaller = roof(wheel(300));
+        assertThat(WindZones.of(smaller, Length.metres(1)).steps(0)).isGreaterThan(600);
     }
 }

@@ -26,7 +26,8 @@ public record Figure(
                 description =
                         "A length, area or mass unit of the request; `deg`; `per 12` for a pitch, the"
                                 + " rise over a run of 12; `gal/min` (US gallons) for a flow when the length unit is `in` or"
-                                + " `ft`, else `L/s`; the length unit with `/h` for a rainfall, as `in/h`; `1` for a count or a bare number; `byte`; `character`.",
+                                + " `ft`, else `L/s`; the length unit with `/h` for a rainfall, as `in/h`; `lbf`, `lbf/ft2` and `mph` for"
+                                + " force, pressure and wind speed with `in` and `ft`, else `N`, `kPa` and `m/s`; `1` for a count or a bare number; `byte`; `character`.",
                 maxLength = 20,
                 examples = "in")
         String unit) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.fastening.FastenerKind;
+import org.thalweg.wind.WindZone;
 
 /**
  * Fasteners in a row.
@@ -68,6 +69,7 @@ public record FastenerAnswer(
      * @param to      highest place
      * @param count   how many
      * @param spacing between neighbours
+     * @param runs    how they stand from part to part
      * @param places  where they stand
      */
     @Schema(
@@ -93,11 +95,53 @@ public record FastenerAnswer(
             @Schema(description = "How many.", minimum = "1", maximum = "1e6")
             int count,
 
-            @Schema(description = "Between neighbours; 0 when there is only one.")
+            @Schema(description = "Between neighbours, where that is widest; 0 when there is only one.")
             MarkedLength spacing,
+
+            @Schema(
+                    description =
+                            "How they stand from part to part, from the lowest up, where they are spaced for the wind; else left"
+                                    + " out. Where two parts meet there is a clip; it is counted with the lower one.",
+                    maxItems = Limits.FASTENERS)
+            Optional<List<ClipRunAnswer>> runs,
 
             @Schema(
                     description = "Where they stand, from the lowest up; in the same frame.",
                     maxItems = Limits.FASTENERS)
             List<PlanePoint> places) {}
+
+    /**
+     * Clips in a part of a seam that stand evenly.
+     *
+     * @param zone    the wind zone that decides
+     * @param from    lowest place of the part
+     * @param to      highest place
+     * @param spacing between neighbours
+     * @param most    allowed between them
+     * @param count   how many
+     */
+    @Schema(
+            name = "ClipRun",
+            requiredProperties = {"zone", "from", "to", "spacing", "most", "count"},
+            description = "The clips in one part of a seam, evenly spaced for the wind.")
+    public record ClipRunAnswer(
+            @Schema(
+                    ref = "WindZone",
+                    description = "The wind zone that decides; of several that ask the same, the hardest.")
+            WindZone zone,
+
+            @Schema(description = "Lowest place of the part; in the frame the plane's panels are placed in.")
+            PlanePoint from,
+
+            @Schema(description = "Highest place, straight above.")
+            PlanePoint to,
+
+            @Schema(description = "Between neighbours, from the part below on; 0 when there is only one.")
+            MarkedLength spacing,
+
+            @Schema(description = "Greatest spacing the wind and the request allow in it.")
+            MarkedLength most,
+
+            @Schema(description = "How many.", minimum = "1", maximum = "1e6")
+            int count) {}
 }

@@ -91,7 +91,7 @@ public record FasteningForm(
 
         @Schema(
                 description =
-                        "Clips along each seam. 0.01 m to 3 m in the request's length unit. Default: 24 in, or 600 mm in metric units (common practice, no source).")
+                        "Clips along each seam; with `wind` no clips stand further apart than this, if it is given. 0.01 m to 3 m in the request's length unit. Default: 24 in, or 600 mm in metric units (common practice, no source), where the wind does not say.")
         @Nullable
         WireLength clipSpacing,
 

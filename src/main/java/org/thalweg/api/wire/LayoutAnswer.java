@@ -22,6 +22,7 @@ import org.thalweg.panel.Lead;
  * @param trims    the trim of every edge
  * @param fasteners every row of fasteners
  * @param clips    the clips of every seam
+ * @param wind     what those are spaced for
  * @param movement how far panels move
  * @param underlayment the sheets under the metal
  * @param sealing  tape, sealant, closures and rivets
@@ -104,6 +105,9 @@ public record LayoutAnswer(
                 maxItems = Limits.FASTENERS)
         List<FastenerAnswer.ClipAnswer> clips,
 
+        @Schema(description = "The wind that clips are spaced for; left out where the request gives none.")
+        Optional<WindAnswer> wind,
+
         @Schema(
                 description =
                         "How far every panel moves from where it is fixed, and what lets it: by plane, then by strip in laying"
@@ -132,9 +136,9 @@ public record LayoutAnswer(
         List<Total> totals,
 
         @Schema(
-                description =
-                        "What a crew should know: first of the roof, in the order of the planes and edges, then"
-                                + " of the panels, in their order, then of the valleys, the hips, the fasteners, what moves and the trims.",
+                description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
+                        + " of the panels, in their order, then of the valleys, the hips, the fasteners, what moves, the"
+                        + " trims and the wind.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 

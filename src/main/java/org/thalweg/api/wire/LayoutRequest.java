@@ -26,6 +26,7 @@ import org.thalweg.roof.PanelHold;
  * @param fastening      how things are fastened
  * @param underlayment   the sheets under the metal
  * @param sealing        with how much everything is made tight
+ * @param wind           what clips are spaced for
  * @param climate        heat and rain
  * @param ordering       how the job is bought
  * @param laying         what single planes get instead
@@ -78,6 +79,13 @@ public record LayoutRequest(
 
         @Schema(description = "With how much everything is made tight. Default: each member's own.") @Nullable @Valid
         SealingForm sealing,
+
+        @Schema(
+                description =
+                        "The wind that clips are spaced for. Default: none; clips then stand as `fastening` says.")
+        @Nullable
+        @Valid
+        WindForm wind,
 
         @Schema(description = "Heat and rain. Default: each member's own.") @Nullable @Valid
         ClimateForm climate,

@@ -23,6 +23,7 @@ import org.thalweg.roof.PanelHold;
  * @param fastening      spacings
  * @param underlayment   the sheets under the metal
  * @param sealing        tape, sealant and rivets
+ * @param wind           what clips are spaced for
  * @param climate        heat and rain
  * @param ordering       how it is bought
  * @param tapeRule       how tape marks are rounded
@@ -71,6 +72,10 @@ public record LayoutUsed(
         ValleyUsed.FasteningUsed fastening,
         UnderlaymentUsed underlayment,
         SealingUsed sealing,
+
+        @Schema(description = "The wind, when it was given.")
+        Optional<WindUsed> wind,
+
         ValleyUsed.ClimateUsed climate,
         OrderingUsed ordering,
 

@@ -137,7 +137,10 @@ public final class ValleyUsed {
             @Schema(ref = "PositiveLength") double fastenerInset,
             @Schema(ref = "PositiveLength") double ribClearance,
             @Schema(ref = "PositiveLength") double edgeDistance,
-            @Schema(ref = "PositiveLength") double clipSpacing,
+
+            @Schema(ref = "PositiveLength", description = "Where the wind does not say how far apart clips stand.")
+            double clipSpacing,
+
             @Schema(ref = "PositiveLength") double clipEndDistance,
             @Schema(ref = "PositiveLength") double screwPlay,
             @Schema(ref = "FixedPoint") FixedPoint fixedPoint,

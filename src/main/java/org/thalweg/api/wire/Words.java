@@ -13,7 +13,7 @@ public final class Words {
 
     private Words() {}
 
-    /** A unit's symbol, an edge kind's own word, else the name in camel case: {@code leastWaste}. */
+    /** A unit's symbol, an edge kind's own word, a letter as it is printed, else the name in camel case: {@code leastWaste}. */
     public static String of(Enum<?> constant) {
         if (constant instanceof LengthUnit length) {
             return length.symbol();
@@ -29,6 +29,9 @@ public final class Words {
         }
         if (constant instanceof FastenerKind fastener) {
             return fastener.wire();
+        }
+        if (constant instanceof WindForm.Exposure exposure) {
+            return exposure.name();
         }
         return constant instanceof EdgeKind kind ? kind.wire() : camelCase(constant.name());
     }
