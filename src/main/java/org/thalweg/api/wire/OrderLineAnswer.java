@@ -29,8 +29,8 @@ public record OrderLineAnswer(
         @Schema(
                 description =
                         "What is ordered: `panel` or `coil` (as long as all blanks together), `valleyPan`, `trim`,"
-                                + " `cleat`, `clip`, `panelScrew` (through panels, seen from outside), `deckScrew` (under the panels)."
-                                + " The list is open.",
+                                + " `cleat`, `clip`, `panelScrew` (through panels, seen from outside), `deckScrew` (under the panels),"
+                                + " `rivet`, `closure`, `sealantTape`, `sealant`, `underlayment`, `iceBarrier`. The list is open.",
                 maxLength = Limits.ITEM_LENGTH,
                 examples = "panelScrew")
         String item,
@@ -48,7 +48,7 @@ public record OrderLineAnswer(
         @Schema(
                 description =
                         "What shows or holds. Of panels: the roof they show, as a length of whole panels. Of pans:"
-                                + " their valleys.",
+                                + " their valleys; of trims: their edges; of underlayment: the roof; of an ice barrier: all that is rolled out.",
                 format = "double",
                 minimum = "0",
                 maximum = "1e12",
@@ -90,7 +90,7 @@ public record OrderLineAnswer(
         Optional<Long> pieces,
 
         @Schema(
-                description = "How many packs, where `ordering` says what is in one.",
+                description = "How many packs: of `ordering`, rolls, cartridges.",
                 minimum = "1",
                 maximum = "1e9",
                 examples = "2")
