@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.wire.LayoutAnswer.Total;
+import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.api.wire.SealRunAnswer;
 import org.thalweg.api.wire.SealingForm;
 import org.thalweg.api.wire.SealingUsed;
@@ -17,6 +18,7 @@ import org.thalweg.sealing.SealKind;
 import org.thalweg.sealing.SealRun;
 import org.thalweg.sealing.Sealing;
 import org.thalweg.sealing.SealingRules;
+import org.thalweg.takeoff.OrderItem;
 import org.thalweg.units.Units;
 
 /** Writes tape, sealant, closures and rivets in the caller's units. */
@@ -49,19 +51,26 @@ final class SealingWriter {
         return written;
     }
 
-    /** Sums of what is printed; whole cartridges. */
-    List<Total> totals(List<SealRunAnswer> runs, SealingRules rules, Tolerance tolerance) {
-        double sealant = length(runs, SealItem.SEALANT);
+    /** Lengths are the order lines' own, so that nobody finds two sums of one thing; whole cartridges. */
+    List<Total> totals(List<SealRunAnswer> runs, List<OrderLineAnswer> order, SealingRules rules, Tolerance tolerance) {
+        double sealant = net(order, OrderItem.SEALANT);
         long cartridges = tolerance.ceil(
                 units.length().of(sealant).metres(), rules.beadPerCartridge().metres());
         String unit = units.length().code();
         return List.of(
-                Total.of("sealantTape", length(runs, SealItem.TAPE), unit),
+                Total.of("sealantTape", net(order, OrderItem.SEALANT_TAPE), unit),
                 Total.of("sealant", sealant, unit),
                 Total.of("sealantCartridges", Math.max(0, cartridges), OrderWriter.PIECE),
                 Total.of("closures", count(runs, SealItem.CLOSURE), OrderWriter.PIECE),
                 Total.of("closureLength", length(runs, SealItem.CLOSURE), unit),
                 Total.of("rivets", count(runs, SealItem.RIVET), OrderWriter.PIECE));
+    }
+
+    private static double net(List<OrderLineAnswer> order, OrderItem item) {
+        return order.stream()
+                .filter(line -> line.item().equals(item.key()))
+                .mapToDouble(OrderLineAnswer::net)
+                .sum();
     }
 
     private static Stream<SealRunAnswer> of(List<SealRunAnswer> runs, SealItem item) {

@@ -56,7 +56,7 @@ final class TotalsWriter {
                 layout.trims().stream().mapToInt(trim -> trim.pieces().size()).sum());
         totals.addAll(UnderlaymentWriter.totals(underlayment));
         totals.addAll(new SealingWriter(units)
-                .totals(sealing, asked.sealing(), layout.roof().tolerance()));
+                .totals(sealing, order, asked.sealing(), layout.roof().tolerance()));
         mass(order);
         return totals;
     }

@@ -17,7 +17,6 @@ import org.thalweg.underlayment.IceBarrier;
 import org.thalweg.underlayment.IceBarrier.IceStrip;
 import org.thalweg.underlayment.Roll;
 import org.thalweg.underlayment.Underlay.PlaneUnderlay;
-import org.thalweg.underlayment.Underlay.RollOrder;
 import org.thalweg.units.Length;
 import org.thalweg.valley.CleatRun;
 import org.thalweg.valley.PanPiece;
@@ -205,9 +204,9 @@ public record OrderLines(List<OrderLine> lines) {
                     Quantity.area(area),
                     0);
         }
-        RollOrder order = asked.underlay().order();
-        double laps = Math.max(0, order.area().squareMetres() - net);
-        sheet.more(OrderItem.UNDERLAYMENT, laps, order.rolls() * roll.area().squareMetres() - net - laps);
+        double laps = asked.underlay().laps().squareMetres();
+        double rolls = asked.underlay().order().rolls() * roll.area().squareMetres();
+        sheet.more(OrderItem.UNDERLAYMENT, laps, rolls - net - laps);
     }
 
     /** What is rolled out, laps and all, edge by edge; rolls are whole. */

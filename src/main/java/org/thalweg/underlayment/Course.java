@@ -58,6 +58,12 @@ public record Course(Length from, Length to, List<Run> runs) {
                 .sum());
     }
 
+    /** All its runs end to end. */
+    public Length covered() {
+        return Length.metres(
+                runs.stream().mapToDouble(run -> run.length().metres()).sum());
+    }
+
     /** Where its end laps are: the right end of every sheet but the last of each run. Metres, ascending. */
     double[] laps() {
         return runs.stream()

@@ -76,6 +76,20 @@ public record Underlay(Roll roll, List<PlaneUnderlay> planes, RollOrder order) {
                 planes.stream().mapToDouble(plane -> plane.net().squareMetres()).sum());
     }
 
+    /** What lies over other sheets: the end laps of every run, and every course but the lowest of a plane by its side lap. */
+    public Area laps() {
+        double laps = 0;
+        for (PlaneUnderlay plane : planes) {
+            for (int i = 0; i < plane.courses().size(); i++) {
+                double runs = plane.courses().get(i).covered().metres();
+                laps += (plane.courses().get(i).rolledOut().metres() - runs)
+                        * roll.width().metres();
+                laps += i == 0 ? 0 : runs * roll.sideLap().metres();
+            }
+        }
+        return new Area(laps);
+    }
+
     /**
      * What it takes.
      *
