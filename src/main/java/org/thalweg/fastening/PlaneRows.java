@@ -28,7 +28,7 @@ import org.thalweg.units.Length;
  */
 final class PlaneRows {
 
-    /** Sides that turn by less than a degree run on straight. */
+    /** Sides that turn by less than a degree run on straight, and within a degree of square they are square. */
     private static final double STRAIGHT = Math.sin(Math.toRadians(1));
 
     private final FasteningCase asked;
@@ -270,8 +270,8 @@ final class PlaneRows {
 
     /**
      * How far short of a corner the row ends: where the next side runs on straight or turns back into the metal, by the edge
-     * distance; at an obtuse corner where two rows with one inset would meet [geometry: inset · cot β/2]. At a sharper one the
-     * distance from the next side tells.
+     * distance; at an obtuse corner where two rows with one inset would meet [geometry: inset · cot β/2]. At a square or sharper one
+     * the distance from the next side tells.
      *
      * @param away how far the next side runs on
      * @param in   how far it turns in
@@ -281,7 +281,7 @@ final class PlaneRows {
         if (in < 0 || (in < STRAIGHT * length && away > 0)) {
             return apart;
         }
-        return away > 0 ? inset * in / (length + away) : Double.NEGATIVE_INFINITY;
+        return away > STRAIGHT * length ? inset * in / (length + away) : Double.NEGATIVE_INFINITY;
     }
 
     /** Takes the edge distance from everything the row ends on. */

@@ -1,9 +1,11 @@
 package org.thalweg.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -12,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -35,7 +38,10 @@ class RecountTest {
     @ParameterizedTest
     @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "layouts-gable"})
     void everyTotalIsFoundAgainInTheLists(String example) throws IOException {
-        JsonNode answer = layOut(example);
+        assertTotals(layOut(example));
+    }
+
+    private static void assertTotals(JsonNode answer) {
         assertThat(answer.path("totals")).isNotEmpty();
         for (JsonNode total : answer.path("totals")) {
             String item = total.path("item").asText();
@@ -44,6 +50,25 @@ class RecountTest {
                     .as("%s %s", item, total.path("of").asText())
                     .isCloseTo(recount.sum, within(recount.offBy));
         }
+    }
+
+    /** One more or one less of what is counted, a thousandth and a last digit of a percentage more of what is measured: whoever counts again sees it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    void anyTotalThatIsALittleWrongIsSeen(String example) throws IOException {
+        JsonNode answer = layOut(example);
+        for (JsonNode total : answer.path("totals")) {
+            double right = total.path("quantity").asDouble();
+            boolean counted = total.path("unit").asText().equals("C62");
+            for (double wrong : counted ? new double[] {right - 1, right + 1} : new double[] {right * 1.001 + 0.01}) {
+                ((ObjectNode) total).put("quantity", wrong);
+                assertThatThrownBy(() -> assertTotals(answer))
+                        .as("%s instead of %s", wrong, total)
+                        .isInstanceOf(AssertionError.class);
+            }
+            ((ObjectNode) total).put("quantity", right);
+        }
+        assertTotals(answer);
     }
 
     /** What was counted again, and by how much rounding each listed figure may have moved it. */
@@ -133,9 +158,23 @@ class RecountTest {
     }
 
     private static Recount mass(JsonNode answer) {
-        double perArea = answer.at("/used/panel/massPerArea/value").asDouble();
-        double mass = blanks(answer, "girth").sum * perArea;
-        return new Recount(mass, mass * 0.0006 / perArea);
+        return new Recount(blanks(answer, "girth").sum * massPerArea(answer), 0.0006);
+    }
+
+    /** As the tables print it: galvanized sheet of 0.0276 in at 1.156 lb/ft², zinc of 0.70 mm at 1.0323 (of 7.2 kg/dm³). */
+    private static double massPerArea(JsonNode answer) {
+        double printed = answer.at("/used/panel/massPerArea/value").asDouble();
+        String unit = answer.at("/used/panel/massPerArea/unit").asText();
+        double mass =
+                switch (answer.at("/used/panel/metal").asText() + " in " + unit) {
+                    case "galvanized-steel in lb/ft2" -> 1.156;
+                    // NIST Special Publication 811, appendix B.8: a pound on a square foot is 4.882428 kg/m².
+                    case "galvanized-steel in kg/m2" -> 1.156 * 4.882428;
+                    case "zinc in kg/m2" -> 1.0323 * 4.882428;
+                    default -> throw new AssertionError("no example was of this");
+                };
+        assertThat(printed).isCloseTo(mass, within(0.0005));
+        return mass;
     }
 
     private static Recount orderedMass(JsonNode answer) {
@@ -243,6 +282,201 @@ class RecountTest {
                         .isCloseTo(recount.sum, within(recount.offBy));
             }
             assertThat(named).containsExactlyInAnyOrderElementsOf(uses.keySet());
+        }
+    }
+
+    /** What is ordered, in how many pieces and packs, and what it weighs; the uses are above. */
+    @ParameterizedTest
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    void whatIsOrderedIsWhatTheListsTake(String example) throws IOException {
+        JsonNode answer = layOut(example);
+        assertThat(answer.path("orderLines")).isNotEmpty();
+        answer.path("orderLines").forEach(line -> assertOrdered(answer, line));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    void anyOrderThatIsALittleWrongIsSeen(String example) throws IOException {
+        JsonNode answer = layOut(example);
+        for (JsonNode line : answer.path("orderLines")) {
+            for (String figure : List.of("ordered", "pieces", "packs")) {
+                if (line.has(figure)) {
+                    ObjectNode wrong = line.deepCopy();
+                    boolean counted = !figure.equals("ordered")
+                            || line.path("unit").asText().equals("C62");
+                    double right = line.path(figure).asDouble();
+                    wrong.put(figure, counted ? right + 1 : right * 1.001);
+                    assertThatThrownBy(() -> assertOrdered(answer, wrong))
+                            .as("%s of %s", figure, wrong)
+                            .isInstanceOf(AssertionError.class);
+                }
+            }
+            if (line.has("mass")) {
+                ObjectNode wrong = line.deepCopy();
+                ((ObjectNode) wrong.path("mass"))
+                        .put("value", line.at("/mass/value").asDouble() * 1.001);
+                assertThatThrownBy(() -> assertOrdered(answer, wrong))
+                        .as(wrong.toString())
+                        .isInstanceOf(AssertionError.class);
+            }
+        }
+    }
+
+    private static void assertOrdered(JsonNode answer, JsonNode line) {
+        String item = line.path("item").asText();
+        Recount ordered = ordered(answer, line);
+        assertThat(line.path("ordered").asDouble()).as(line.toString()).isCloseTo(ordered.sum, within(ordered.offBy));
+        assertThat(line.has("pieces")).as(item).isEqualTo(CUT.contains(item));
+        if (line.has("pieces")) {
+            assertThat(line.path("pieces").asLong()).as(line.toString()).isEqualTo(cutIn(answer, line));
+        }
+        if (line.has("packs")) {
+            double packs = ordered.sum / pack(answer, item);
+            assertThat(line.path("packs").asDouble()).as(line.toString()).isCloseTo(packs, within(1e-6));
+        }
+        if (line.has("mass")) {
+            double width = line.at("/made/width/value").asDouble();
+            double mass = area(answer, line.path("ordered").asDouble() * width) * massPerArea(answer);
+            assertThat(line.at("/mass/value").asDouble())
+                    .as(line.toString())
+                    .isCloseTo(mass, within(0.0006 + mass * half(answer) / width));
+        }
+    }
+
+    private static final Set<String> CUT = Set.of("panel", "valleyPan", "trim", "cleat");
+
+    private static Recount ordered(JsonNode answer, JsonNode line) {
+        String item = line.path("item").asText();
+        return switch (item) {
+            case "panel" -> new Recount(Recount.of(answer.path("panels"), RecountTest::blank).sum, 1e-6);
+            case "valleyPan" -> blanksOf(answer, answer.path("valleys"));
+            case "trim" -> blanksOf(answer, trimsOf(answer, line.path("made")));
+            case "cleat" -> {
+                double length = cleats(answer).values().stream()
+                        .mapToDouble(Recount::sum)
+                        .sum();
+                yield new Recount(length, 2 * half(answer) * (1 + cleats(answer).size()));
+            }
+            case "underlayment", "iceBarrier" -> {
+                String member = item.equals("iceBarrier") ? "iceBarrierOrder" : "order";
+                double rolls = Math.rint(rolls(answer, member).sum);
+                yield new Recount(rolls * pack(answer, item), 1e-3);
+            }
+            default -> packed(answer, line);
+        };
+    }
+
+    /** What is needed with some more, in whole packs; single pieces where none are told of. */
+    private static Recount packed(JsonNode answer, JsonNode line) {
+        String item = line.path("item").asText();
+        double needed =
+                uses(answer, line).values().stream().mapToDouble(Recount::sum).sum();
+        double more =
+                1 + answer.at("/used/ordering/items/" + item + "/extraPercent").asDouble() / 100;
+        double pack = pack(answer, item);
+        boolean loose = Double.isNaN(pack) && !line.path("unit").asText().equals("C62");
+        double whole = Double.isNaN(pack) ? 1 : pack;
+        return loose
+                ? new Recount(needed * more, half(answer) * 1_000)
+                : new Recount(Math.ceil(needed * more / whole - 1e-9) * whole, 1e-6);
+    }
+
+    /** How much is in one pack; not a number where none is told of. */
+    private static double pack(JsonNode answer, String item) {
+        JsonNode used = answer.path("used");
+        JsonNode packed = used.at("/ordering/items/" + item);
+        return switch (item) {
+            case "underlayment" -> roll(answer, used.path("underlayment"));
+            case "iceBarrier" -> roll(answer, used.at("/underlayment/iceBarrier"));
+            case "sealant" -> used.at("/sealing/beadPerCartridge").asDouble();
+            default ->
+                packed.path(packed.has("packLength") ? "packLength" : "packCount")
+                        .asDouble(Double.NaN);
+        };
+    }
+
+    private static double roll(JsonNode answer, JsonNode used) {
+        return area(
+                answer,
+                used.path("rollWidth").asDouble() * used.path("rollLength").asDouble());
+    }
+
+    private static List<JsonNode> trimsOf(JsonNode answer, JsonNode made) {
+        List<JsonNode> trims = new ArrayList<>();
+        for (JsonNode trim : answer.path("trims")) {
+            if (trim.path("profile").equals(made.path("profile"))
+                    && trim.path("flatWidth").equals(made.path("width"))) {
+                trims.add(trim);
+            }
+        }
+        return trims;
+    }
+
+    /** All the blanks of some valleys or trims end to end, as long as their outlines. */
+    private static Recount blanksOf(JsonNode answer, Iterable<JsonNode> of) {
+        double length = 0;
+        int count = 0;
+        for (JsonNode cut : of) {
+            for (JsonNode piece : cut.path("pieces")) {
+                double least = Double.POSITIVE_INFINITY;
+                double most = Double.NEGATIVE_INFINITY;
+                for (JsonNode corner : piece.at("/blank/outline")) {
+                    least = Math.min(least, corner.path(1).asDouble());
+                    most = Math.max(most, corner.path(1).asDouble());
+                }
+                length += most - least;
+                count++;
+            }
+        }
+        return new Recount(length, 2 * half(answer) * (count + 1));
+    }
+
+    private static long cutIn(JsonNode answer, JsonNode line) {
+        return switch (line.path("item").asText()) {
+            case "panel" -> answer.path("panels").size();
+            case "valleyPan" ->
+                count(answer.path("valleys"), valley -> valley.path("pieces").size());
+            case "trim" ->
+                trimsOf(answer, line.path("made")).stream()
+                        .mapToInt(trim -> trim.path("pieces").size())
+                        .sum();
+            case "cleat" ->
+                count(
+                        answer.path("valleys"),
+                        valley -> count(valley.path("sides"), side -> side.at("/cleat/count")
+                                .asInt()));
+            default -> throw new AssertionError("nobody cuts " + line);
+        };
+    }
+
+    /** A count that stands beside the list it counts. */
+    @ParameterizedTest
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    void everyCountIsThatOfTheListBesideIt(String example) throws IOException {
+        JsonNode answer = layOut(example);
+        for (String list : List.of("fasteners", "clips")) {
+            assertThat(answer.path(list)).as(list).isNotEmpty().allSatisfy(row -> assertThat(
+                            row.path("count").asInt())
+                    .isEqualTo(row.path("places").size()));
+        }
+        Map<String, Double> length = new TreeMap<>();
+        answer.path("panels").forEach(panel -> length.put(panel.path("mark").asText(), blank(panel)));
+        List<String> marks = new ArrayList<>();
+        for (JsonNode equal : answer.path("order")) {
+            assertThat(equal.path("count").asInt())
+                    .isEqualTo(equal.path("marks").size());
+            for (JsonNode mark : equal.path("marks")) {
+                marks.add(mark.asText());
+                assertThat(length.get(mark.asText()))
+                        .as(mark.asText())
+                        .isEqualTo(equal.at("/blankLength/value").asDouble());
+            }
+        }
+        assertThat(marks).containsExactlyInAnyOrderElementsOf(length.keySet());
+        for (JsonNode plane : answer.path("laid")) {
+            assertThat(plane.path("panelCount").asLong())
+                    .isEqualTo(count(
+                            answer.path("panels"), panel -> panel.path("plane").equals(plane.path("plane")) ? 1 : 0));
         }
     }
 

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.thalweg.reference.Gauges;
 import org.thalweg.reference.Metals;
 import org.thalweg.units.Area;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
+import org.thalweg.units.Mass;
 import org.thalweg.units.MassUnit;
 
 class CoilTest {
@@ -42,5 +44,27 @@ class CoilTest {
                 MassUnit.POUND.from(Gauges.massPerArea(Metals.of("copper").orElseThrow(), Length.inches(0.0216))
                         .of(sheet));
         assertThat(pounds).isCloseTo(1000, within(0.5));
+    }
+
+    /** 2000 lb of aluminum 0.032 in thick and 24 in wide, at 0.0986 lb/in³, are 2200.952 ft long. */
+    @Test
+    void soIsThatOfAluminumByItsDensity() {
+        double perArea =
+                Metals.of("aluminum").orElseThrow().density().value().kilogramsPerSquareMetre(Length.inches(0.032));
+        double sheet = Length.feet(2200.952).metres() * Length.inches(24).metres();
+        // 0.0005 ft of length is half of the last digit: half a thousandth of a pound.
+        assertThat(MassUnit.POUND.from(new Mass(perArea * sheet))).isCloseTo(2000, within(0.0006));
+    }
+
+    /**
+     * A steel coil of 48 in on a core of 20 in weighs 424.1 lb for each inch of its width, at 0.2836 lb/in³ (from memory) and
+     * tightly wound, however thick its sheet is: its length by its thickness is its ring.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.0217, 0.0276, 0.0336})
+    void aCoilWeighsAsMuchForEachInchOfItsWidthWhateverItsSheet(double thickness) {
+        Coil coil = new Coil(Length.inches(48), Length.inches(20));
+        double ring = LengthUnit.INCH.from(coil.length(Length.inches(thickness))) * thickness;
+        assertThat(ring * 0.2836).isCloseTo(424.1, within(0.05));
     }
 }
