@@ -1,19 +1,24 @@
 package org.thalweg.api;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.wire.FastenerAnswer;
 import org.thalweg.api.wire.FastenerAnswer.ClipAnswer;
 import org.thalweg.api.wire.FastenerAnswer.ClipRunAnswer;
 import org.thalweg.api.wire.PlanePoint;
+import org.thalweg.api.wire.WorldPoint;
 import org.thalweg.fastening.ClipRun;
 import org.thalweg.fastening.FastenerRow;
 import org.thalweg.fastening.FastenerRows;
 import org.thalweg.fastening.Seam;
 import org.thalweg.fastening.Seams;
+import org.thalweg.geometry.Frame;
 import org.thalweg.geometry.Point2;
 import org.thalweg.panel.Panel;
+import org.thalweg.panel.PanelLayout;
 import org.thalweg.roof.Roof;
 import org.thalweg.units.Units;
 
@@ -22,10 +27,17 @@ final class FastenerWriter {
 
     private final Roof roof;
     private final LineWriter lines;
+    private final Units units;
+    private final Map<Integer, Frame> frames = new HashMap<>();
 
-    FastenerWriter(Units units, Roof roof) {
+    /** @param world whether places are told in the world too */
+    FastenerWriter(Units units, Roof roof, PanelLayout panels, boolean world) {
         this.roof = roof;
         this.lines = new LineWriter(units);
+        this.units = units;
+        if (world) {
+            panels.planes().forEach(plane -> frames.put(plane.plane(), plane.frame()));
+        }
     }
 
     List<FastenerAnswer> rows(FastenerRows rows) {
@@ -41,7 +53,8 @@ final class FastenerWriter {
                     row.count(),
                     lines.marked(row.row().spacing()),
                     points(row.places()),
-                    row.panel().isPresent() ? Optional.of(points(row.placesOnPanel())) : Optional.empty()));
+                    row.panel().isPresent() ? Optional.of(points(row.placesOnPanel())) : Optional.empty(),
+                    world(row.plane(), row.places())));
         }
         return written;
     }
@@ -57,7 +70,8 @@ final class FastenerWriter {
                     seam.count(),
                     lines.marked(seam.spacing()),
                     runs(seam),
-                    points(seam.places())));
+                    points(seam.places()),
+                    world(seam.plane(), seam.places())));
         }
         return written;
     }
@@ -76,6 +90,16 @@ final class FastenerWriter {
                             run.row().count())));
         }
         return runs.isEmpty() ? Optional.empty() : Optional.of(runs);
+    }
+
+    /** Where places of a plane are in the world; nothing when nobody asked. */
+    private Optional<List<WorldPoint>> world(int plane, List<Point2> places) {
+        Frame frame = frames.get(plane);
+        return frame == null
+                ? Optional.empty()
+                : Optional.of(places.stream()
+                        .map(place -> RoofWriter.point(frame.inWorld(place), units))
+                        .toList());
     }
 
     private List<PlanePoint> points(List<Point2> places) {

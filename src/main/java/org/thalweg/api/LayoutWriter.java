@@ -61,7 +61,7 @@ final class LayoutWriter {
             }
         }
         List<OrderLineAnswer> orderLines = new OrderWriter(units).lines(layout.order());
-        FastenerWriter fasteners = new FastenerWriter(units, layout.roof());
+        FastenerWriter fasteners = new FastenerWriter(units, layout.roof(), layout.panels(), world);
         UnderlaymentAnswer underlayment =
                 new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice());
         List<SealRunAnswer> sealing = new SealingWriter(units).write(layout.roof(), layout.sealing());

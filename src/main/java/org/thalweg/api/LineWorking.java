@@ -232,7 +232,7 @@ final class LineWorking {
         return switch (row.kind()) {
             case PAN_EDGE -> new Given("from its from to its to", drawn, WorkingSheet.GEOMETRY);
             case CLEAT -> new Given("the cleat's length", drawn, WorkingSheet.GEOMETRY);
-            case PANEL ->
+            case VALLEY ->
                 new Given(
                         "w / cos φ", sheet.length(asked.terms().panelCover()) + overCosine(row), WorkingSheet.GEOMETRY);
         };
@@ -246,7 +246,7 @@ final class LineWorking {
                         "edgeDistance",
                         sheet.length(spacings.edgeDistance()),
                         whose(asked.fastening().edgeDistance(), Source.COMMON_PRACTICE));
-            case PANEL ->
+            case VALLEY ->
                 new Given(
                         "ribClearance / cos φ",
                         sheet.length(spacings.ribClearance()) + overCosine(row),
@@ -264,7 +264,7 @@ final class LineWorking {
                         spacings.cleat(),
                         asked.fastening().cleatSpacing(),
                         Rules.valleyCleatSpacing().source());
-            case PANEL -> most(spacings.panel(), asked.fastening().valleySpacing(), Source.COMMON_PRACTICE);
+            case VALLEY -> most(spacings.panel(), asked.fastening().valleySpacing(), Source.COMMON_PRACTICE);
         };
     }
 

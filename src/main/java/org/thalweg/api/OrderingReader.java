@@ -22,6 +22,8 @@ import org.thalweg.takeoff.OrderRule;
 import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.Quantity;
 import org.thalweg.units.Length;
+import org.thalweg.units.LengthUnit;
+import org.thalweg.units.Tape;
 
 /** Reads how a job is bought. */
 final class OrderingReader {
@@ -31,10 +33,12 @@ final class OrderingReader {
     private static final List<String> KNOWN =
             Arrays.stream(OrderItem.values()).map(OrderItem::key).toList();
 
+    private final LengthUnit unit;
     private final TapeReader tape;
     private final Map<OrderItem, OrderRule> rules = new EnumMap<>(OrderItem.class);
 
-    OrderingReader(TapeReader tape) {
+    OrderingReader(LengthUnit unit, TapeReader tape) {
+        this.unit = unit;
         this.tape = tape;
     }
 
@@ -44,8 +48,9 @@ final class OrderingReader {
      * @param thickness of the sheet, which says how much of it is on a coil
      */
     Ordering read(@Nullable OrderingForm form, Length thickness) {
+        Length mark = Tape.finest(unit);
         if (form == null) {
-            return Ordering.PLAIN;
+            return Ordering.plain(mark);
         }
         if (form.items() != null) {
             form.items().forEach(this::read);
@@ -54,7 +59,7 @@ final class OrderingReader {
         if (form.coil() != null) {
             coil(form.coil(), onSite, thickness);
         }
-        return new Ordering(onSite ? Ordering.Formed.ON_SITE : Ordering.Formed.BY_SUPPLIER, rules);
+        return new Ordering(onSite ? Ordering.Formed.ON_SITE : Ordering.Formed.BY_SUPPLIER, rules, mark);
     }
 
     private void coil(CoilForm form, boolean onSite, Length thickness) {

@@ -178,7 +178,7 @@ final class ValleyWriter {
                 lines.marked(row.row().first()),
                 lines.marked(row.row().spacing()),
                 row.row().count(),
-                row.kind() == RowKind.PANEL);
+                row.kind() == RowKind.VALLEY);
     }
 
     private MovementAnswer movement(LaidValley valley) {

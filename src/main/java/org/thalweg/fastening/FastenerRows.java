@@ -3,9 +3,14 @@ package org.thalweg.fastening;
 import java.util.ArrayList;
 import java.util.List;
 import org.thalweg.finding.Finding;
+import org.thalweg.finding.FindingCode;
+import org.thalweg.finding.Place;
 import org.thalweg.geometry.Region;
 import org.thalweg.panel.PlanePanels;
+import org.thalweg.roof.Edge;
+import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.Plane;
+import org.thalweg.units.Length;
 
 /**
  * Every row of fasteners of a laid roof.
@@ -39,7 +44,28 @@ public record FastenerRows(List<FastenerRow> rows, List<Finding> findings) {
             new PlaneRows(asked, laid, deck, water, line, rows, findings).add();
             new PanEdgeRows(asked, laid, deck, water, line, rows, findings).add();
         }
+        addUnlapped(asked, findings);
         return new FastenerRows(rows, findings);
+    }
+
+    /** Screws of such a lap stand their inset above the line; panels from below must run past it by more. */
+    private static void addUnlapped(FasteningCase asked, List<Finding> findings) {
+        Length reach = asked.rules().of(FastenerKind.END_LAP).inset();
+        for (int i = 0; i < asked.roof().edges().size(); i++) {
+            Edge edge = asked.roof().edges().get(i);
+            Length setback = asked.treatments().get(i).setback();
+            if (edge.kind() == EdgeKind.FLUSH && -setback.metres() <= reach.metres()) {
+                findings.add(Finding.of(
+                        FindingCode.FLUSH_NOT_LAPPED,
+                        new Place(Place.Kind.EDGE, edge.id(), edge.at()),
+                        "At edge {place} the roof runs on in one plane, and the panels of both sides end there with a set-back of"
+                                + " {actual}: those from below do not reach under the screws counted there. Give the edge a set-back"
+                                + " below {limit}, so that they lap, or measure the two planes as one.",
+                        setback,
+                        Length.metres(-reach.metres()),
+                        asked.rules().of(FastenerKind.END_LAP).source()));
+            }
+        }
     }
 
     /** How many fasteners there are of a kind. */

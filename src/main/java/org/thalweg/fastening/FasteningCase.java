@@ -7,6 +7,7 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.PanelHold;
 import org.thalweg.roof.Roof;
+import org.thalweg.units.Length;
 import org.thalweg.valley.ValleyLayout;
 
 /**
@@ -21,6 +22,7 @@ import org.thalweg.valley.ValleyLayout;
  * @param rules      how far apart everything stands
  * @param fixed      where each panel is fixed
  * @param wind       what clips are spaced for; nothing where the table of rules says how far apart they stand
+ * @param hipClosure how far from a hip the outer side of its closure stands; else the row of closures lies where others do
  */
 public record FasteningCase(
         Roof roof,
@@ -31,7 +33,8 @@ public record FasteningCase(
         List<ValleyLayout> valleys,
         FasteningRules rules,
         FixedPoint fixed,
-        Optional<WindClips> wind) {
+        Optional<WindClips> wind,
+        Optional<Length> hipClosure) {
 
     /** A roof whose clips stand as far apart as the table of rules has it. */
     public FasteningCase(
@@ -43,7 +46,7 @@ public record FasteningCase(
             List<ValleyLayout> valleys,
             FasteningRules rules,
             FixedPoint fixed) {
-        this(roof, spec, panels, treatments, holds, valleys, rules, fixed, Optional.empty());
+        this(roof, spec, panels, treatments, holds, valleys, rules, fixed, Optional.empty(), Optional.empty());
     }
 
     public FasteningCase {
@@ -59,6 +62,12 @@ public record FasteningCase(
 
     /** The same with clips spaced for the wind. */
     public FasteningCase with(WindClips clips) {
-        return new FasteningCase(roof, spec, panels, treatments, holds, valleys, rules, fixed, Optional.of(clips));
+        return new FasteningCase(
+                roof, spec, panels, treatments, holds, valleys, rules, fixed, Optional.of(clips), hipClosure);
+    }
+
+    /** The same with closures whose outer side stands this far from their hip. */
+    public FasteningCase withHipClosure(Length off) {
+        return new FasteningCase(roof, spec, panels, treatments, holds, valleys, rules, fixed, wind, Optional.of(off));
     }
 }

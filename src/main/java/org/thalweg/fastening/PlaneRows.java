@@ -14,6 +14,7 @@ import org.thalweg.panel.Cut;
 import org.thalweg.panel.Panel;
 import org.thalweg.panel.PlanePanels;
 import org.thalweg.roof.Edge;
+import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Plane;
 import org.thalweg.units.Length;
@@ -219,7 +220,17 @@ final class PlaneRows {
         if (edge < 0) {
             return Math.min(inset, asked.spec().endLap().metres() / 2);
         }
-        return inset + pastLine[edge];
+        return Math.max(inset, kind == FastenerKind.CLOSURE ? hipClosure(edge, inset) : 0) + pastLine[edge];
+    }
+
+    /** Closures of a hip stand where its cap ends, and their screws as far inside them as those of others. */
+    private double hipClosure(int edge, double inset) {
+        boolean hip = asked.roof().edges().get(edge).kind() == EdgeKind.HIP;
+        return hip && asked.hipClosure().isPresent()
+                ? asked.hipClosure().get().metres()
+                        - asked.treatments().get(edge).setback().metres()
+                        - inset
+                : 0;
     }
 
     private static double[] pastLine(List<EdgeTreatment> treatments) {

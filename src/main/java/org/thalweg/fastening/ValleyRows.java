@@ -26,7 +26,7 @@ public final class ValleyRows {
         /** The outer edge of the pan. */
         PAN_EDGE,
         /** The panels, through sealant and pan. */
-        PANEL,
+        VALLEY,
         /** The cleat the panels are hooked to. */
         CLEAT
     }
@@ -90,7 +90,7 @@ public final class ValleyRows {
                 spacings.panel(),
                 Length.metres(spacings.ribClearance().metres() * slanted),
                 tolerance);
-        return Optional.of(row(RowKind.PANEL, side, line, row));
+        return Optional.of(row(RowKind.VALLEY, side, line, row));
     }
 
     private static Row row(RowKind kind, ValleySide side, OffsetLine line, EvenRow row) {

@@ -52,6 +52,8 @@ public enum FindingCode {
     CLOSURE_OFF_PANEL(Severity.WARNING),
     /** A row of fasteners is too short to keep its distances from edges and ribs. */
     ROW_TOO_SHORT(Severity.NOTE),
+    /** Panels end where one plane runs on as another, and do not lap. */
+    FLUSH_NOT_LAPPED(Severity.WARNING),
     /** Fasteners would stand in the water way of a valley; they are left out. */
     FASTENER_IN_WATER_WAY(Severity.STOP),
     /** A leg of a trim is shorter than its bends take. */

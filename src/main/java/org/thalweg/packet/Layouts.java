@@ -106,14 +106,15 @@ public final class Layouts {
             holds.add(asked.valleys().hold(ends.of(i)));
         }
         return new FasteningCase(
-                roof,
-                asked.spec(),
-                panels,
-                treatments,
-                holds,
-                valleys.stream().map(LaidValley::layout).toList(),
-                asked.valleys().rules(),
-                asked.valleys().movement().fixed());
+                        roof,
+                        asked.spec(),
+                        panels,
+                        treatments,
+                        holds,
+                        valleys.stream().map(LaidValley::layout).toList(),
+                        asked.valleys().rules(),
+                        asked.valleys().movement().fixed())
+                .withHipClosure(asked.valleys().cap().closure());
     }
 
     /** Rows cost next to nothing until their places are written. */

@@ -45,7 +45,7 @@ public record PanMovement(List<LappedPiece> pieces, List<Finding> findings) {
         }
         List<Finding> findings = new ArrayList<>(0);
         if (rows.stream()
-                .anyMatch(row -> row.kind() == RowKind.PANEL && row.row().count() > 0)) {
+                .anyMatch(row -> row.kind() == RowKind.VALLEY && row.row().count() > 0)) {
             Play play = terms.movement().screwPlay();
             pinned(valley, pieces, play, Growth.longest(play, expansion, terms.temperatures()))
                     .ifPresent(findings::add);

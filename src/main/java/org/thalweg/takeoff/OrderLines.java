@@ -157,7 +157,7 @@ public record OrderLines(List<OrderLine> lines) {
                 Optional.of(new Made(
                         asked.sheet().metal(),
                         trim.profile().thickness(),
-                        OrderSheet.alike(trim.flat().width()),
+                        asked.ordering().marked(trim.flat().width()),
                         Optional.of(trim.profile().name()))),
                 trim.edge().id(),
                 Quantity.of(Quantity.Kind.LENGTH, pieces, trim.edge().length().metres(), laps),

@@ -13,7 +13,6 @@ import org.thalweg.reference.Gauges;
 import org.thalweg.takeoff.OrderLine.Made;
 import org.thalweg.takeoff.OrderLine.Use;
 import org.thalweg.units.Area;
-import org.thalweg.units.Length;
 import org.thalweg.units.Mass;
 
 /** Lines of an order while they are added up: like goods on one line, with what they are for. */
@@ -64,11 +63,6 @@ final class OrderSheet {
             sum.lap += lap;
             sum.waste += Math.max(0, waste);
         }
-    }
-
-    /** Widths of sheet that agree to a tenth of a micrometre are one, so that what is worked out in two ways is one line. */
-    static Length alike(Length width) {
-        return Length.metres(Math.rint(width.metres() * 1e7) / 1e7);
     }
 
     /** Item by item; goods of one item as they came. */

@@ -3,14 +3,16 @@ package org.thalweg.takeoff;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import org.thalweg.units.Length;
 
 /**
  * How a job is bought.
  *
  * @param formed who forms the panels
  * @param rules  how single items are bought; the others as needed
+ * @param mark   the finest mark of a shop's tape: widths of sheet that are nearest to the same mark are one width; above 0
  */
-public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules) {
+public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules, Length mark) {
 
     /** Who forms the panels. */
     public enum Formed {
@@ -21,10 +23,17 @@ public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules) {
     }
 
     /** Panels cut to length, everything as needed. */
-    public static final Ordering PLAIN = new Ordering(Formed.BY_SUPPLIER, Map.of());
+    public static Ordering plain(Length mark) {
+        return new Ordering(Formed.BY_SUPPLIER, Map.of(), mark);
+    }
 
     public Ordering {
         rules = rules.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(rules));
+    }
+
+    /** The width a shop cuts for this one. */
+    Length marked(Length width) {
+        return Length.metres(Math.rint(width.metres() / mark.metres()) * mark.metres());
     }
 
     OrderRule rule(OrderItem item) {

@@ -59,6 +59,14 @@ public final class Tape {
         return of(amount, takeMark(figures).orElse(unit));
     }
 
+    /** The finest mark on the tape of who measures in this unit: a sixteenth of an inch, or a millimetre. */
+    public static Length finest(LengthUnit unit) {
+        return switch (unit) {
+            case INCH, FOOT -> Length.inches(1.0 / SIXTEENTHS_PER_INCH);
+            case MILLIMETRE, CENTIMETRE, METRE -> LengthUnit.MILLIMETRE.of(1);
+        };
+    }
+
     /** Feet and inches go together as inches, so that 12' 3 1/2" is the very same length as 147.5 in. */
     private static double withInches(double feet, Figures figures) {
         double inches = figures.amount();

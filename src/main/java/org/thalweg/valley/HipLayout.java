@@ -31,7 +31,13 @@ public record HipLayout(SlopedEdge edge, HipSide left, HipSide right, List<Findi
      * @param leg          from its bend to its edge, along the panels; above 0
      * @param closureInset how far inside that edge the closure stands; less than {@code leg}
      */
-    public record HipCap(Length leg, Length closureInset) {}
+    public record HipCap(Length leg, Length closureInset) {
+
+        /** How far from the hip the outer side of the closure stands. */
+        public Length closure() {
+            return Length.metres(leg.metres() - closureInset.metres());
+        }
+    }
 
     /**
      * One of its planes.
@@ -58,7 +64,7 @@ public record HipLayout(SlopedEdge edge, HipSide left, HipSide right, List<Findi
 
     /** Lays out one hip whose panels stop short of it by {@code setback}. */
     public static HipLayout of(SlopedEdge edge, HipCap cap, Length setback, Length panelCover, Tolerance tolerance) {
-        double closure = cap.leg().metres() - cap.closureInset().metres();
+        double closure = cap.closure().metres();
         List<Finding> findings = new ArrayList<>(0);
         if (setback.metres() > closure + tolerance.hair()) {
             findings.add(Finding.of(
@@ -89,7 +95,7 @@ public record HipLayout(SlopedEdge edge, HipSide left, HipSide right, List<Findi
                 seen.rise(panelCover, tolerance),
                 setback,
                 line(edge, seen, ends, setback.metres(), tolerance),
-                line(edge, seen, ends, leg - cap.closureInset().metres(), tolerance),
+                line(edge, seen, ends, cap.closure().metres(), tolerance),
                 line(edge, seen, ends, leg, tolerance));
     }
 

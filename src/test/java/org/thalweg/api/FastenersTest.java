@@ -118,4 +118,64 @@ class FastenersTest {
             assertThat(clips.path("places")).hasSize(clips.path("count").asInt());
         }
     }
+
+    /** 6:12: a place 2 in up the slope lies 2 · 2/√5 = 1.7889 in back and 0.8944 in up. */
+    @Test
+    void placesAreToldInTheWorldOnRequest() {
+        JsonNode answer = Door.post("/v1/layouts", shed("").replace("\"panel\"", "\"include\": [\"world\"], \"panel\""))
+                .json();
+        assertThat(rows(answer, "eave").get(0).at("/world/0").toString()).isEqualTo("[1,1.7889,0.8944]");
+        assertThat(answer.at("/clips/0/world")).hasSameSizeAs(answer.at("/clips/0/places"));
+        assertThat(Door.post("/v1/layouts", shed("")).json().at("/clips/0").has("world"))
+                .isFalse();
+    }
+
+    /** Nothing lies under the screws of a line in the middle of a plane, unless the panels of both sides run past it. */
+    @ParameterizedTest(name = "set-back {0}: {1}")
+    @CsvSource({"0, 1", "-3, 0"})
+    void panelsThatDoNotLapWhereAPlaneRunsOnAreTold(int setback, int findings) {
+        JsonNode answer = Door.post("/v1/layouts", """
+                        {"units": {"length": "in", "area": "ft2", "mass": "lb"},
+                         "roof": {"points": {"A": [0, 0, 0], "B": [54, 0, 0], "C": [54, 48, 24], "D": [0, 48, 24],
+                                             "E": [54, 96, 48], "F": [0, 96, 48]},
+                                  "planes": [{"id": "lower", "outline": ["A", "B", "C", "D"]},
+                                             {"id": "upper", "outline": ["D", "C", "E", "F"]}]},
+                         "panel": {"cover": 18}, "edgeTreatments": {"flush": {"setback": %d}}}
+                        """.formatted(setback)).json();
+        List<JsonNode> told = new ArrayList<>();
+        answer.path("findings").forEach(finding -> {
+            if (finding.path("code").asText().equals("FLUSH_NOT_LAPPED")) {
+                told.add(finding);
+            }
+        });
+        assertThat(told).hasSize(findings);
+        List<JsonNode> laps = rows(answer, "endLap");
+        assertThat(laps).hasSize(3);
+    }
+
+    /** A cap of 6 in with its closure 1 in inside: the closure stands 5 in off the hip, its screws 1 in further in. */
+    @Test
+    void screwsOfAHipsClosuresStandWhereTheCapIs() {
+        JsonNode answer = Door.post("/v1/layouts", """
+                        {"units": {"length": "in", "area": "ft2", "mass": "lb"},
+                         "roof": {"points": {"A": [0, 0, 0], "B": [240, 0, 0], "C": [240, 240, 0], "D": [0, 240, 0], "P": [120, 120, 60]},
+                                  "planes": [{"id": "south", "outline": ["A", "B", "P"]}, {"id": "east", "outline": ["B", "C", "P"]},
+                                             {"id": "north", "outline": ["C", "D", "P"]}, {"id": "west", "outline": ["D", "A", "P"]}]},
+                         "panel": {"cover": 18}, "edgeTreatments": {"hip": {"setback": 1}}}
+                        """).json();
+        double rise = Math.sqrt(120 * 120 + 60 * 60);
+        double length = Math.hypot(120, rise);
+        List<JsonNode> closures = rows(answer, "closure");
+        assertThat(closures).isNotEmpty();
+        for (JsonNode row : closures) {
+            for (JsonNode place : row.path("places")) {
+                double across = place.get(0).asDouble();
+                double down = place.get(1).asDouble() * 120;
+                double fromLeft = (across * rise - down) / length;
+                double fromRight = ((240 - across) * rise - down) / length;
+                assertThat(Math.min(Math.abs(fromLeft - 4), Math.abs(fromRight - 4)))
+                        .isLessThan(0.001);
+            }
+        }
+    }
 }

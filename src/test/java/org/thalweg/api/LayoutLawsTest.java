@@ -348,10 +348,25 @@ class LayoutLawsTest {
             String own = one.path("unit").asText();
             assertThat(other.path("unit").asText()).isEqualTo(unit.get(own));
             double figure = one.path("quantity").asDouble() * size.getOrDefault(own, Double.NaN);
+            // Sheets of trims are as wide as the nearest mark of the tape: half a sixteenth and half a millimetre of
+            // each.
+            double marks = one.path("item").asText().equals("orderedMass") ? marks(here) : 0;
             assertThat(other.path("quantity").asDouble())
                     .as(one.path("item").asText())
-                    .isCloseTo(figure, within(own.equals("C62") ? 0 : 2e-5 * figure));
+                    .isCloseTo(figure, within(own.equals("C62") ? 0 : 2e-5 * figure + marks));
         }
+    }
+
+    /** What that much sheet along all trims weighs, in kilograms; the answer is in inches, square feet and pounds. */
+    private static double marks(JsonNode answer) {
+        double length = 0;
+        for (JsonNode line : answer.path("orderLines")) {
+            length += line.path("item").asText().equals("trim")
+                    ? line.path("ordered").asDouble()
+                    : 0;
+        }
+        double squareFeet = length * (1.0 / 32 + 0.5 / MM) / 144;
+        return squareFeet * answer.at("/used/panel/massPerArea/value").asDouble() * 0.45359237;
     }
 
     private static void scale(JsonNode node) {
@@ -422,7 +437,9 @@ class LayoutLawsTest {
                 .containsEntry("fasteners  C62", 102.0)
                 .containsEntry("trimPieces  C62", 2.0);
         assertThat(more.get("sealantTape  INH")).isCloseTo(300, within(1e-3));
-        assertThat(findings(split)).isEqualTo(findings(whole));
+        Map<String, Double> told = new TreeMap<>(findings(split));
+        assertThat(told.remove("FLUSH_NOT_LAPPED warning C62")).isEqualTo(1);
+        assertThat(told).isEqualTo(findings(whole));
         for (String edge : List.of("eave", "ridge")) {
             assertThat(pieces(split).get(edge)).as(edge).isEqualTo(pieces(whole).get(edge));
         }

@@ -405,7 +405,7 @@ class RecountTest {
         List<JsonNode> trims = new ArrayList<>();
         for (JsonNode trim : answer.path("trims")) {
             if (trim.path("profile").equals(made.path("profile"))
-                    && trim.path("flatWidth").equals(made.path("width"))) {
+                    && trim.at("/flatWidth/tape").equals(made.at("/width/tape"))) {
                 trims.add(trim);
             }
         }
@@ -539,7 +539,7 @@ class RecountTest {
         Map<String, Recount> uses = new TreeMap<>();
         for (JsonNode trim : answer.path("trims")) {
             boolean same = trim.path("profile").equals(made.path("profile"))
-                    && trim.path("flatWidth").equals(made.path("width"));
+                    && trim.at("/flatWidth/tape").equals(made.at("/width/tape"));
             if (same && trim.path("pieces").size() > 0) {
                 uses.put(
                         trim.path("edge").asText(),

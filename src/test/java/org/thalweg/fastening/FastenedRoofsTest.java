@@ -111,7 +111,7 @@ class FastenedRoofsTest {
             for (ValleyRows.Row alone :
                     ValleyRows.of(valley, FasteningRules.INCHES.ofValley(), Fastened.COVER, Tolerance.DEFAULT)) {
                 ValleySide side = alone.onLeft() ? valley.left() : valley.right();
-                if (alone.kind() == RowKind.PANEL) {
+                if (alone.kind() == RowKind.VALLEY) {
                     List<FastenerRow> whole = rows(
                                     all, FastenerKind.VALLEY, side.seen().plane())
                             .stream()

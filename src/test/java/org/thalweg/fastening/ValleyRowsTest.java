@@ -84,7 +84,7 @@ class ValleyRowsTest {
         List<Row> fixed = rows(laid(6, 8, PanelHold.FIXED));
         assertThat(fixed)
                 .extracting(Row::kind)
-                .containsExactly(RowKind.PAN_EDGE, RowKind.PANEL, RowKind.PAN_EDGE, RowKind.PANEL);
+                .containsExactly(RowKind.PAN_EDGE, RowKind.VALLEY, RowKind.PAN_EDGE, RowKind.VALLEY);
         assertThat(fixed).extracting(Row::onLeft).containsExactly(true, true, false, false);
         assertThat(rows(laid(6, 8, PanelHold.CLEATED)))
                 .extracting(Row::kind)

@@ -109,7 +109,7 @@ class RealLayoutsTest {
                 Terms.UNDERLAY,
                 SealingRules.METRIC,
                 Optional.empty(),
-                Ordering.PLAIN);
+                Ordering.plain(Length.metres(0.001)));
     }
 
     private static void everyPanelMovesOnce(Layout layout, String id) {

@@ -18,6 +18,7 @@ import org.thalweg.wind.WindZone;
  * @param spacing between neighbours
  * @param places  where they stand on the plane
  * @param onPanel where they stand on the panel
+ * @param world   where they stand in the world
  */
 @Schema(
         name = "Fasteners",
@@ -58,7 +59,13 @@ public record FastenerAnswer(
                         "Where they stand on the panel, for work in the shop; panel frame. Left out where no panel is"
                                 + " pierced.",
                 maxItems = Limits.FASTENERS)
-        Optional<List<PlanePoint>> onPanel) {
+        Optional<List<PlanePoint>> onPanel,
+
+        @Schema(
+                description =
+                        "Where they stand in the world, in the order of `places`. Only with `world` in `include`.",
+                maxItems = Limits.FASTENERS)
+        Optional<List<WorldPoint>> world) {
 
     /**
      * Clips in a seam.
@@ -71,6 +78,7 @@ public record FastenerAnswer(
      * @param spacing between neighbours
      * @param runs    how they stand from part to part
      * @param places  where they stand
+     * @param world   where that is in the world
      */
     @Schema(
             name = "Clips",
@@ -108,7 +116,12 @@ public record FastenerAnswer(
             @Schema(
                     description = "Where they stand, from the lowest up; in the same frame.",
                     maxItems = Limits.FASTENERS)
-            List<PlanePoint> places) {}
+            List<PlanePoint> places,
+
+            @Schema(
+                    description = "Where they stand in the world, in the same order. Only with `world` in `include`.",
+                    maxItems = Limits.FASTENERS)
+            Optional<List<WorldPoint>> world) {}
 
     /**
      * Clips in a part of a seam that stand evenly.
