@@ -37,7 +37,7 @@ public record Limit(
         double most,
 
         @Schema(
-                description = "What the numbers count: `byte`, `character`, `1` for things, `m`, `deg`.",
+                description = "What the numbers count: `byte`, `character`, `1` for things, `m`, `deg`, `ms`.",
                 maxLength = 20,
                 examples = "1")
         String unit,

@@ -10,6 +10,9 @@ import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -47,6 +50,52 @@ class CertificateTest {
         assertThat(BuyersCheck.bound(request, answer))
                 .isEqualTo(answer.path("lowerBound").asLong());
         assertThat(answer.path("lowerBound")).isEqualTo(answer.path("cost"));
+    }
+
+    /** The page on certificates does these sums by hand. */
+    @Test
+    void theListOfTheExampleIsTheOneThatIsWorkedByHand() throws IOException {
+        JsonNode certificate = cut(boathouse()).path("certificate");
+        assertThat(certificate.path("prices").findValuesAsText("price"))
+                .containsExactly("246", "246", "105", "82", "46");
+        assertThat(certificate.path("worths").findValuesAsText("worth")).containsExactly("105", "210", "246");
+        assertThat(certificate.path("worth").asLong()).isEqualTo(2231);
+        assertThat(Files.readString(Path.of("openapi", "certificates.md"))).contains("2231", "2034 · 15 = 30510");
+    }
+
+    @Test
+    void inMillimetresTheExampleIsCutTheSame() throws IOException {
+        ObjectNode request = (ObjectNode) boathouse();
+        JsonNode here = cut(request);
+        ((ObjectNode) request.path("units")).put("length", "mm");
+        request.path("stock").forEach(CertificateTest::toMillimetres);
+        request.path("pieces").forEach(CertificateTest::toMillimetres);
+        request.put("kerf", 0.125 * 25.4).put("keepableOffcut", 18 * 25.4);
+        JsonNode there = cut(request);
+        assertThat(there.path("cost")).isEqualTo(here.path("cost"));
+        assertThat(there.path("bars").findValuesAsText("id"))
+                .isNotEmpty()
+                .isEqualTo(here.path("bars").findValuesAsText("id"));
+        assertThat(there.at("/certificate/prices")).isEqualTo(here.at("/certificate/prices"));
+        assertThat(there.at("/certificate/stepsPerUnit").asLong()).isEqualTo(320);
+    }
+
+    private static void toMillimetres(JsonNode thing) {
+        ((ObjectNode) thing).put("length", thing.path("length").asDouble() * 25.4);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void theOrderOfPiecesChangesNoCost(long seed) throws IOException {
+        JsonNode request = boathouse();
+        ArrayNode pieces = (ArrayNode) request.path("pieces");
+        List<JsonNode> shuffled = new ArrayList<>();
+        pieces.forEach(shuffled::add);
+        Collections.shuffle(shuffled, new Random(seed));
+        pieces.removeAll().addAll(shuffled);
+        JsonNode answer = cut(request);
+        assertThat(answer.path("cost").asLong()).isEqualTo(30_510);
+        assertThat(BuyersCheck.bound(request, answer)).isEqualTo(30_510);
     }
 
     @ParameterizedTest(name = "seed {0}")
