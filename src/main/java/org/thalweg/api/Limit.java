@@ -38,7 +38,7 @@ public record Limit(
 
         @Schema(
                 description =
-                        "What the numbers count: `byte`, `character`, `1` for things, `m`, `deg`, `N`, `Pa`, `m/s`, `m2`.",
+                        "What the numbers count: `byte`, `character`, `1` for things, `m`, `deg`, `ms`, `N`, `Pa`, `m/s`, `m2`.",
                 maxLength = 20,
                 examples = "1")
         String unit,

@@ -7,6 +7,7 @@ import org.thalweg.packet.TrimWork;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.roof.Roofs;
+import org.thalweg.stock.CuttingCase;
 import org.thalweg.underlayment.UnderlayWork;
 import org.thalweg.units.Tape;
 import org.thalweg.wind.LowRiseWind;
@@ -67,6 +68,17 @@ public final class Limits {
     public static final int RUN_COUNT = 10_000;
     /** Lines of tape or beads of sealant side by side. */
     public static final int LINES = 6;
+
+    // Cutting stock.
+    public static final int STOCK_SORTS = 60;
+    public static final int CUT_PIECES = 5_000;
+    public static final int CUT_KINDS = CuttingCase.MOST_KINDS;
+    public static final int CUT_COUNT = 100_000;
+    public static final int COIL_PANELS = 5_000;
+    public static final int CUT_GROUPS = 200;
+    public static final int STOCK_COST = (int) CuttingCase.DEAREST;
+    public static final int DEADLINE_MS = 5_000;
+    public static final int MITRE_DEG = 85;
 
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
@@ -226,6 +238,13 @@ public final class Limits {
             Limit.length("trimHemGap", 0, 0.05, "#/trims/kinds/*/profile/hems/first/gap");
     public static final Limit TRIM_RUN = Limit.length("trimRun", 0.01, 1_000, "#/profiles/*/lengths/*/length");
 
+    public static final Limit STOCK_LENGTH = Limit.length("stockLength", 0.01, 200, "#/stock/*/length");
+    public static final Limit CUT_LENGTH = Limit.length("cutLength", 0.001, 1_000, "#/pieces/*/length");
+    public static final Limit END_OFFSET = Limit.length("endOffset", -50, 50, "#/pieces/*/leftOffset");
+    public static final Limit KERF = Limit.length("kerf", 0, 0.05, "#/kerf");
+    public static final Limit KEEPABLE = Limit.length("keepableOffcut", 0.001, 200, "#/keepableOffcut");
+    public static final Limit STOCK_WIDTH = Limit.length("stockWidth", 0.005, 3, "#/width");
+
     private static final String MANY = "400 TOO_MANY";
     private static final String LONG = "400 TOO_LONG";
 
@@ -363,6 +382,23 @@ public final class Limits {
             Limit.atMost("trimRuns", RUNS, "1", "#/profiles/*/lengths", MANY),
             TRIM_RUN,
             new Limit("trimRunCount", 1, RUN_COUNT, "1", "#/profiles/*/lengths/*/count", "400 OUT_OF_RANGE"),
+            new Limit("stockSorts", 1, STOCK_SORTS, "1", "#/stock", MANY),
+            STOCK_LENGTH,
+            Limit.atMost("stockCost", STOCK_COST, "1", "#/stock/*/cost", "400 OUT_OF_RANGE"),
+            new Limit("stockCount", 1, CUT_COUNT, "1", "#/stock/*/count", "400 OUT_OF_RANGE"),
+            new Limit("cutPieces", 1, CUT_PIECES, "1", "#/pieces", MANY),
+            Limit.atMost("cutKinds", CUT_KINDS, "1", "#/pieces", MANY),
+            CUT_LENGTH,
+            new Limit("cutCount", 1, CUT_COUNT, "1", "#/pieces/*/count", "400 OUT_OF_RANGE"),
+            Limit.atMost("cutCounts", CUT_COUNT, "1", "#/pieces", MANY),
+            Limit.atMost("coilPanels", COIL_PANELS, "1", "#/pieces", MANY),
+            new Limit("endMitreDeg", -MITRE_DEG, MITRE_DEG, "deg", "#/pieces/*/leftMitreDeg", "400 OUT_OF_RANGE"),
+            END_OFFSET,
+            KERF,
+            KEEPABLE,
+            STOCK_WIDTH,
+            Limit.atMost("cutGroups", CUT_GROUPS, "1", "#/together", MANY),
+            Limit.atMost("deadlineMs", DEADLINE_MS, "ms", "#/deadlineMs", "400 OUT_OF_RANGE"),
             Limit.atMost("trimPieces", TRIM_PIECES, "1", "#/roof", "422 TOO_MANY_TRIM_PIECES"),
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),

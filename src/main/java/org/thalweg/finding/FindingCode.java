@@ -73,7 +73,13 @@ public enum FindingCode {
     /** How hard the wind lifts the roof was worked out from tables; an engineer decides. */
     WIND_PRELIMINARY(Severity.NOTE),
     /** How hard the wind lifts a plane is not in the published tables. */
-    WIND_OUTSIDE_TABLE(Severity.WARNING);
+    WIND_OUTSIDE_TABLE(Severity.WARNING),
+    /** A piece to cut is longer than every bar. */
+    PIECE_TOO_LONG(Severity.STOP),
+    /** There are too few bars for all pieces, however they are cut. */
+    TOO_FEW_BARS(Severity.STOP),
+    /** No bar was found for a piece in the time there was. */
+    PIECE_NOT_PLACED(Severity.STOP);
 
     private final Severity severity;
 

@@ -13,6 +13,7 @@ public record Place(Kind kind, String id, Origin at) {
         PLANE,
         EDGE,
         PANEL,
-        PROFILE
+        PROFILE,
+        PIECE
     }
 }

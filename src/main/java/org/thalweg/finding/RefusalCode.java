@@ -4,7 +4,7 @@ package org.thalweg.finding;
 public enum RefusalCode {
     /** A name that is used but not given in {@code points}. */
     UNKNOWN_POINT,
-    /** Two planes, two openings of one plane, or two profiles of trims have the same id. */
+    /** Two planes, two openings of one plane, two profiles of trims, two sorts of stock or two pieces have the same id. */
     DUPLICATE_ID,
     /** Fewer than three corners are left once corners within the tolerance are one. */
     TOO_FEW_CORNERS,

@@ -29,6 +29,18 @@ public record Certificate(List<Long> prices, List<Long> worths) {
                 LongStream.of(worths).boxed().toList());
     }
 
+    /** The same in the smallest whole numbers: what it proves depends on no scale. */
+    Certificate reduced() {
+        long common = LongStream.concat(
+                        prices.stream().mapToLong(price -> price),
+                        worths.stream().mapToLong(worth -> worth))
+                .reduce(0, CuttingProblem::gcd);
+        long divisor = Math.max(1, common);
+        return new Certificate(
+                prices.stream().map(price -> price / divisor).toList(),
+                worths.stream().map(worth -> worth / divisor).toList());
+    }
+
     /** Least cost of any plan that cuts all pieces. */
     long bound(CuttingProblem problem) {
         return new Cover(problem, worths).least(worth(problem));

@@ -16,8 +16,8 @@ final class ColumnGeneration {
 
     private static final long LARGEST = 1L << 50;
 
-    /** All prices together stay below this, so that sums are sure to fit a long. */
-    private static final long LARGEST_SUM = 1L << 60;
+    /** All prices together stay below this, so that sums fit a long, and a double too, which is what many readers of JSON have. */
+    private static final long LARGEST_SUM = 1L << 53;
 
     /** No piece is priced above so many of the dearest bars. */
     private static final int MOST_PRICE = 4;

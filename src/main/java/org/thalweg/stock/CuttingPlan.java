@@ -1,6 +1,7 @@
 package org.thalweg.stock;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is cut from which bar.
@@ -47,8 +48,15 @@ public record CuttingPlan(
      *
      * @param length of one with its kerf, or of all that must come from one bar with theirs, grid steps
      * @param count  how many
+     * @param pieces the pieces' names in the request, each once
+     * @param apart  what keeps them apart from others of their own and of other kinds
      */
-    public record Kind(long length, int count) {}
+    public record Kind(long length, int count, List<String> pieces, Optional<String> apart) {
+
+        public Kind {
+            pieces = List.copyOf(pieces);
+        }
+    }
 
     /**
      * Pieces that are on no bar.

@@ -32,6 +32,14 @@ final class PieceKinds {
         int wanted() {
             return sources.stream().mapToInt(Source::copies).sum();
         }
+
+        List<String> ids() {
+            return sources.stream()
+                    .flatMap(source -> source.parts().stream())
+                    .map(CutPiece::id)
+                    .distinct()
+                    .toList();
+        }
     }
 
     PieceKinds(CuttingCase asked) {
@@ -154,7 +162,7 @@ final class PieceKinds {
 
     List<CuttingPlan.Kind> priced() {
         return groups.stream()
-                .map(group -> new CuttingPlan.Kind(group.length(), group.wanted()))
+                .map(group -> new CuttingPlan.Kind(group.length(), group.wanted(), group.ids(), group.apart()))
                 .toList();
     }
 

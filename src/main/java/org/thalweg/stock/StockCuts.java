@@ -48,11 +48,12 @@ public final class StockCuts {
         return new CuttingPlan(List.of(), 0, 0, Proof.CERTIFICATE, zero, List.of(), unplaced, false);
     }
 
-    /** Without the bar that nobody has. */
+    /** Without the bar that nobody has, in the smallest whole numbers. */
     private static Certificate realBars(Certificate certificate, CuttingCase asked) {
         return new Certificate(
-                certificate.prices(),
-                certificate.worths().subList(0, asked.stock().size()));
+                        certificate.prices(),
+                        certificate.worths().subList(0, asked.stock().size()))
+                .reduced();
     }
 
     /** In the order of the request. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every request of {@code openapi/examples} is answered by the answer beside it, byte for byte: {@code layouts-shed} is
- * posted to {@code /v1/layouts}. What was answered is left in {@code target/examples}; if a change of it is meant, copy it.
+ * posted to {@code /v1/layouts}, {@code stock-cuts-drips} to {@code /v1/stock-cuts}. What was answered is left in {@code target/examples}; if a change of it is meant, copy it.
  */
 @QuarkusTest
 class ExamplesTest {
@@ -42,7 +42,7 @@ class ExamplesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("names")
     void anExampleIsAnsweredByteForByte(String name) throws IOException {
-        String path = "/v1/" + name.substring(0, name.indexOf('-'));
+        String path = "/v1/" + name.substring(0, name.lastIndexOf('-'));
         String answered = Door.post(path, Files.readString(EXAMPLES.resolve(name + REQUEST)))
                 .text();
         Files.createDirectories(ANSWERED);

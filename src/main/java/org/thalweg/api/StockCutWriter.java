@@ -1,0 +1,201 @@
+package org.thalweg.api;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.thalweg.api.wire.CertificateAnswer;
+import org.thalweg.api.wire.CertificateAnswer.PriceAnswer;
+import org.thalweg.api.wire.CertificateAnswer.WorthAnswer;
+import org.thalweg.api.wire.FindingAnswer;
+import org.thalweg.api.wire.MarkedLength;
+import org.thalweg.api.wire.StockCutAnswer;
+import org.thalweg.api.wire.StockCutAnswer.BarAnswer;
+import org.thalweg.api.wire.StockCutAnswer.PlacedAnswer;
+import org.thalweg.api.wire.StockCutAnswer.StockCutUsed;
+import org.thalweg.api.wire.StockCutAnswer.StockUsedAnswer;
+import org.thalweg.api.wire.StockCutAnswer.UnplacedAnswer;
+import org.thalweg.api.wire.StockCutRequest;
+import org.thalweg.api.wire.StockCutRequest.StockForm;
+import org.thalweg.api.wire.StockCutRequest.StockKind;
+import org.thalweg.stock.CoilPlan;
+import org.thalweg.stock.CutBar;
+import org.thalweg.stock.CuttingCase;
+import org.thalweg.stock.CuttingPlan;
+import org.thalweg.stock.CuttingPlan.Kind;
+import org.thalweg.stock.Grid;
+import org.thalweg.stock.PairedBlanks;
+import org.thalweg.stock.StockBar;
+import org.thalweg.units.Tape;
+import org.thalweg.units.Units;
+
+/** Writes the answer to a request to cut stock: from bars or from a coil. */
+final class StockCutWriter {
+
+    private final Units units;
+    private final StockCutRequest request;
+    private final String engine;
+    private final String digest;
+    private final List<String> left = new ArrayList<>();
+
+    StockCutWriter(Units units, StockCutRequest request, String engine, String digest) {
+        this.units = units;
+        this.request = request;
+        this.engine = engine;
+        this.digest = digest;
+    }
+
+    /** From bars. */
+    StockCutAnswer answer(StockCutReader.Bars asked, CuttingPlan plan) {
+        CuttingCase cutting = asked.cutting();
+        return new StockCutAnswer(
+                engine,
+                digest,
+                request.units(),
+                used(asked),
+                plan.bars().stream().map(this::bar).toList(),
+                Optional.of(plan.cost()),
+                plan.barCount(),
+                Optional.of(plan.lowerBound()),
+                plan.proven(),
+                Optional.of(plan.proof()),
+                Optional.of(plan.gap()),
+                Optional.of(plan.keptValue()),
+                plan.late(),
+                Optional.of(certificate(cutting, plan)),
+                Optional.empty(),
+                plan.unplaced().stream()
+                        .map(each -> new UnplacedAnswer(each.id(), each.count(), each.reason()))
+                        .toList(),
+                findings(cutting, plan),
+                Cautions.ALL);
+    }
+
+    /** From a coil. */
+    StockCutAnswer answer(StockCutReader.Coil asked, CoilPlan plan, PairedBlanks paired) {
+        return new StockCutAnswer(
+                engine,
+                digest,
+                request.units(),
+                used(asked),
+                List.of(),
+                Optional.empty(),
+                0,
+                Optional.empty(),
+                true,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.of(new CoilWriter(units).write(asked, plan, paired)),
+                List.of(),
+                List.of(),
+                Cautions.ALL);
+    }
+
+    private List<FindingAnswer> findings(CuttingCase cutting, CuttingPlan plan) {
+        return FindingWriter.findings(CutFindings.of(plan, cutting), units);
+    }
+
+    // What it was made with.
+
+    private StockCutUsed used(StockCutReader.Bars asked) {
+        CuttingCase cutting = asked.cutting();
+        List<StockUsedAnswer> stock = new ArrayList<>();
+        for (int i = 0; i < cutting.stock().size(); i++) {
+            stock.add(stock(request.stock().get(i), cutting.stock().get(i), "#/stock/" + i));
+        }
+        UsedWriter.ifAbsent(request.kerf(), "#/kerf", left);
+        UsedWriter.ifAbsent(request.keepableOffcut(), "#/keepableOffcut", left);
+        UsedWriter.ifAbsent(request.deadlineMs(), "#/deadlineMs", left);
+        return new StockCutUsed(
+                stock,
+                Optional.of(length(cutting.kerf())),
+                Optional.of(length(cutting.keepable())),
+                Optional.empty(),
+                asked.width().map(units.length()::round),
+                Optional.of(asked.deadlineMs()),
+                Tape.rule(units.length()),
+                left);
+    }
+
+    private StockUsedAnswer stock(StockForm form, StockBar bar, String at) {
+        UsedWriter.ifAbsent(form.kind(), at + "/kind", left);
+        UsedWriter.ifAbsent(form.cost(), at + "/cost", left);
+        if (form.kindOrBar() == StockKind.RACK) {
+            UsedWriter.ifAbsent(form.count(), at + "/count", left);
+        }
+        Optional<Long> count =
+                bar.count().isPresent() ? Optional.of((long) bar.count().getAsInt()) : Optional.empty();
+        return new StockUsedAnswer(
+                bar.id(), form.kindOrBar(), Optional.of(length(bar.length())), Optional.of(bar.cost()), count);
+    }
+
+    private StockCutUsed used(StockCutReader.Coil asked) {
+        UsedWriter.ifAbsent(request.turning(), "#/turning", left);
+        return new StockCutUsed(
+                List.of(new StockUsedAnswer(
+                        asked.stock(), StockKind.COIL, Optional.empty(), Optional.empty(), Optional.empty())),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(asked.turning()),
+                asked.width().map(units.length()::round),
+                Optional.empty(),
+                Tape.rule(units.length()),
+                left);
+    }
+
+    // Bars.
+
+    private BarAnswer bar(CutBar bar) {
+        List<PlacedAnswer> pieces = new ArrayList<>(bar.pieces().size());
+        long kerfs = bar.length() - bar.offcut();
+        for (CutBar.PlacedPiece piece : bar.pieces()) {
+            pieces.add(new PlacedAnswer(piece.id(), marked(piece.from()), marked(piece.to())));
+            kerfs -= piece.to() - piece.from();
+        }
+        return new BarAnswer(
+                bar.stock(),
+                marked(bar.length()),
+                bar.count(),
+                pieces,
+                length(kerfs),
+                marked(bar.offcut()),
+                bar.kept(),
+                bar.value());
+    }
+
+    private CertificateAnswer certificate(CuttingCase cutting, CuttingPlan plan) {
+        List<PriceAnswer> prices = new ArrayList<>();
+        long worth = 0;
+        for (int kind = 0; kind < plan.priced().size(); kind++) {
+            Kind priced = plan.priced().get(kind);
+            long price = plan.certificate().prices().get(kind);
+            worth += price * priced.count();
+            prices.add(new PriceAnswer(
+                    priced.length(),
+                    priced.count(),
+                    price,
+                    priced.pieces(),
+                    priced.apart().map(Long::valueOf)));
+        }
+        List<WorthAnswer> worths = new ArrayList<>();
+        for (int i = 0; i < cutting.stock().size(); i++) {
+            StockBar bar = cutting.stock().get(i);
+            worths.add(new WorthAnswer(
+                    bar.id(),
+                    bar.length() + cutting.kerf(),
+                    plan.certificate().worths().get(i)));
+        }
+        Optional<Long> scale = worths.size() == 1 ? Optional.of(worths.get(0).worth()) : Optional.empty();
+        return new CertificateAnswer(Grid.atLeast(units.length().of(1)), prices, worths, worth, scale);
+    }
+
+    private MarkedLength marked(long steps) {
+        return RoofWriter.marked(Grid.length(steps), units);
+    }
+
+    private double length(long steps) {
+        return units.length().round(Grid.length(steps));
+    }
+}
