@@ -13,6 +13,7 @@ import org.thalweg.reference.Gauges;
 import org.thalweg.takeoff.OrderLine.Made;
 import org.thalweg.takeoff.OrderLine.Use;
 import org.thalweg.units.Area;
+import org.thalweg.units.Length;
 import org.thalweg.units.Mass;
 
 /** Lines of an order while they are added up: like goods on one line, with what they are for. */
@@ -20,7 +21,8 @@ final class OrderSheet {
 
     private final Ordering ordering;
     private final Tolerance tolerance;
-    private final Map<Goods, Sum> sums = new LinkedHashMap<>();
+    private final Map<OrderItem, Sum> plain = new EnumMap<>(OrderItem.class);
+    private final Map<Goods, Sum> ofSheet = new LinkedHashMap<>();
     private final Map<OrderItem, Double> packs = new EnumMap<>(OrderItem.class);
 
     OrderSheet(Ordering ordering, Tolerance tolerance) {
@@ -28,14 +30,25 @@ final class OrderSheet {
         this.tolerance = tolerance;
     }
 
-    private record Goods(OrderItem item, Optional<Made> made) {}
+    /** Goods of one line. A metal is known by its key: all it says of itself is long to compare. */
+    private record Goods(OrderItem item, String metal, Length thickness, Length width, Optional<String> profile) {
+
+        static Goods of(OrderItem item, Made made) {
+            return new Goods(item, made.metal().key(), made.thickness(), made.width(), made.profile());
+        }
+    }
 
     private static final class Sum {
+        private final Optional<Made> made;
         private double net;
         private double lap;
         private double waste;
         private long pieces;
         private final Map<String, Double> uses = new LinkedHashMap<>();
+
+        Sum(Optional<Made> made) {
+            this.made = made;
+        }
     }
 
     /** Adds what is needed for one use; nothing is no line. */
@@ -43,7 +56,9 @@ final class OrderSheet {
         if (quantity.ordered() <= 0) {
             return;
         }
-        Sum sum = sums.computeIfAbsent(new Goods(item, made), goods -> new Sum());
+        Sum sum = made.isPresent()
+                ? ofSheet.computeIfAbsent(Goods.of(item, made.get()), goods -> new Sum(made))
+                : plain.computeIfAbsent(item, goods -> new Sum(made));
         sum.net += quantity.net();
         sum.lap += quantity.lap();
         sum.waste += quantity.waste();
@@ -58,7 +73,7 @@ final class OrderSheet {
 
     /** Adds laps and waste that belong to no one use to an item that has uses. */
     void more(OrderItem item, double lap, double waste) {
-        Sum sum = sums.get(new Goods(item, Optional.empty()));
+        Sum sum = plain.get(item);
         if (sum != null) {
             sum.lap += lap;
             sum.waste += Math.max(0, waste);
@@ -67,20 +82,21 @@ final class OrderSheet {
 
     /** Item by item; goods of one item as they came. */
     List<OrderLine> lines() {
-        List<OrderLine> lines = new ArrayList<>(sums.size());
-        sums.forEach((goods, sum) -> lines.add(line(goods, sum)));
+        List<OrderLine> lines = new ArrayList<>(plain.size() + ofSheet.size());
+        plain.forEach((item, sum) -> lines.add(line(item, sum)));
+        ofSheet.forEach((goods, sum) -> lines.add(line(goods.item(), sum)));
         lines.sort(Comparator.comparing(OrderLine::item));
         return lines;
     }
 
-    private OrderLine line(Goods goods, Sum sum) {
-        OrderRule rule = ordering.rule(goods.item()).packedBy(packs.get(goods.item()));
-        Quantity bought = new Quantity(goods.item().kind(), sum.net, sum.lap, sum.waste).bought(rule, tolerance);
+    private OrderLine line(OrderItem item, Sum sum) {
+        OrderRule rule = ordering.rule(item).packedBy(packs.get(item));
+        Quantity bought = new Quantity(item.kind(), sum.net, sum.lap, sum.waste).bought(rule, tolerance);
         List<Use> uses = new ArrayList<>(sum.uses.size());
         sum.uses.forEach((name, amount) -> uses.add(new Use(name, amount)));
         return new OrderLine(
-                goods.item(),
-                goods.made(),
+                item,
+                sum.made,
                 uses,
                 bought,
                 sum.pieces > 0 ? OptionalLong.of(sum.pieces) : OptionalLong.empty(),
@@ -88,7 +104,7 @@ final class OrderSheet {
                         ? OptionalLong.of(
                                 Math.round(bought.ordered() / rule.pack().getAsDouble()))
                         : OptionalLong.empty(),
-                goods.made().map(made -> mass(made, bought)));
+                sum.made.map(made -> mass(made, bought)));
     }
 
     private static Mass mass(Made made, Quantity bought) {
