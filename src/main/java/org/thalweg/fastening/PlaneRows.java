@@ -345,9 +345,11 @@ final class PlaneRows {
         findings.add(Finding.of(
                 FindingCode.ROW_TOO_SHORT,
                 place(own),
-                "The row of fasteners of {place} at " + where(own.tag())
-                        + " has {actual} of line, too little to stand {limit} from whatever ends it. One fastener is put in its"
-                        + " middle; hold the piece by sealant or a rivet besides.",
+                (own.panel.isPresent()
+                                ? "The row of fasteners of {place} at " + where(own.tag())
+                                : "A row of fasteners at edge {place}")
+                        + " has {actual} of line, too little to stand {limit} from what ends it on either side. One fastener is put"
+                        + " in its middle; hold the piece by sealant or a rivet besides.",
                 Length.metres(length),
                 asked.rules().edgeDistance(),
                 asked.rules().distances()));
