@@ -35,7 +35,7 @@ final class FasteningReader {
     }
 
     private static FasteningRules usual(LengthUnit unit) {
-        return unit == LengthUnit.INCH || unit == LengthUnit.FOOT ? FasteningRules.INCHES : FasteningRules.METRIC;
+        return unit.inInches() ? FasteningRules.INCHES : FasteningRules.METRIC;
     }
 
     FasteningRules read() {

@@ -48,7 +48,7 @@ record PanelDefaults(
             Length.millimetres(600));
 
     static PanelDefaults of(LengthUnit unit) {
-        return unit == LengthUnit.INCH || unit == LengthUnit.FOOT ? INCHES : METRIC;
+        return unit.inInches() ? INCHES : METRIC;
     }
 
     /** Width of the flat sheet for a cover. */

@@ -28,8 +28,7 @@ final class SealingReader {
     SealingReader(@Nullable SealingForm form, LengthUnit unit, TapeReader tape) {
         this.form = form == null ? NONE : form;
         this.tape = tape;
-        boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
-        this.usual = inches ? SealingRules.INCHES : SealingRules.METRIC;
+        this.usual = unit.inInches() ? SealingRules.INCHES : SealingRules.METRIC;
         this.lines = new EnumMap<>(usual.lines());
     }
 

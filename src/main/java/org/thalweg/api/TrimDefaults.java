@@ -35,6 +35,6 @@ record TrimDefaults(
             Length.millimetres(100));
 
     static TrimDefaults of(LengthUnit unit) {
-        return unit == LengthUnit.INCH || unit == LengthUnit.FOOT ? INCHES : METRIC;
+        return unit.inInches() ? INCHES : METRIC;
     }
 }

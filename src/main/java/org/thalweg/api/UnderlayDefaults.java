@@ -53,6 +53,6 @@ record UnderlayDefaults(Roll sheet, Roll ice, Length insideWall, Length alongSlo
             Length.millimetres(914));
 
     static UnderlayDefaults of(LengthUnit unit) {
-        return unit == LengthUnit.INCH || unit == LengthUnit.FOOT ? INCHES : METRIC;
+        return unit.inInches() ? INCHES : METRIC;
     }
 }

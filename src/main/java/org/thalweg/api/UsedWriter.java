@@ -137,8 +137,7 @@ final class UsedWriter {
         if (given != null && given.temperature() != null) {
             return given.temperature();
         }
-        boolean inches = tape == LengthUnit.INCH || tape == LengthUnit.FOOT;
-        return inches ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
+        return tape.inInches() ? TemperatureScale.FAHRENHEIT : TemperatureScale.CELSIUS;
     }
 
     HipCapUsed hipCap(ValleyTerms terms) {

@@ -69,6 +69,6 @@ record ValleyDefaults(
             Length.millimetres(150));
 
     static ValleyDefaults of(LengthUnit unit) {
-        return unit == LengthUnit.INCH || unit == LengthUnit.FOOT ? INCHES : METRIC;
+        return unit.inInches() ? INCHES : METRIC;
     }
 }

@@ -108,7 +108,7 @@ record WorkingCase(
 
     /** Where the lap of the pieces comes from. */
     String lapSource(LengthUnit unit) {
-        Source usual = unit == LengthUnit.INCH || unit == LengthUnit.FOOT
+        Source usual = unit.inInches()
                 ? Rules.valleyUsualLap().source()
                 : Rules.valleyUsualMetricLap().source();
         return WorkingSheet.whose(pan.lap(), usual);

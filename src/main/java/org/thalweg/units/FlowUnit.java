@@ -24,10 +24,7 @@ public enum FlowUnit {
 
     /** The unit that goes with a tape: gallons a minute with inches and feet, litres a second with the others. */
     public static FlowUnit beside(LengthUnit tape) {
-        return switch (tape) {
-            case INCH, FOOT -> GALLON_PER_MINUTE;
-            case MILLIMETRE, CENTIMETRE, METRE -> LITRE_PER_SECOND;
-        };
+        return tape.inInches() ? GALLON_PER_MINUTE : LITRE_PER_SECOND;
     }
 
     public String symbol() {

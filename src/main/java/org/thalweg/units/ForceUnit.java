@@ -24,10 +24,7 @@ public enum ForceUnit {
 
     /** The unit that goes with a tape: pounds-force with inches and feet, newtons with the others. */
     public static ForceUnit beside(LengthUnit tape) {
-        return switch (tape) {
-            case INCH, FOOT -> POUND_FORCE;
-            case MILLIMETRE, CENTIMETRE, METRE -> NEWTON;
-        };
+        return tape.inInches() ? POUND_FORCE : NEWTON;
     }
 
     public String symbol() {

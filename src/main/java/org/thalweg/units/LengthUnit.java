@@ -41,6 +41,11 @@ public enum LengthUnit {
         return code;
     }
 
+    /** Whether its tape is marked in inches: what goes with it then is in feet and pounds, and usual figures are round inches. */
+    public boolean inInches() {
+        return this == INCH || this == FOOT;
+    }
+
     /** Decimals a length is answered with: about three micrometres or finer in every unit. */
     public int decimals() {
         return decimals;

@@ -23,10 +23,7 @@ public enum PressureUnit {
 
     /** The unit that goes with a tape: pounds-force on a square foot with inches and feet, kilopascals with the others. */
     public static PressureUnit beside(LengthUnit tape) {
-        return switch (tape) {
-            case INCH, FOOT -> POUND_FORCE_PER_SQUARE_FOOT;
-            case MILLIMETRE, CENTIMETRE, METRE -> KILOPASCAL;
-        };
+        return tape.inInches() ? POUND_FORCE_PER_SQUARE_FOOT : KILOPASCAL;
     }
 
     public String symbol() {

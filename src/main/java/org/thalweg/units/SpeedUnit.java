@@ -23,10 +23,7 @@ public enum SpeedUnit {
 
     /** The unit that goes with a tape: miles an hour with inches and feet, metres a second with the others. */
     public static SpeedUnit beside(LengthUnit tape) {
-        return switch (tape) {
-            case INCH, FOOT -> MILE_PER_HOUR;
-            case MILLIMETRE, CENTIMETRE, METRE -> METRE_PER_SECOND;
-        };
+        return tape.inInches() ? MILE_PER_HOUR : METRE_PER_SECOND;
     }
 
     public String symbol() {

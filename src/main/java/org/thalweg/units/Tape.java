@@ -61,10 +61,7 @@ public final class Tape {
 
     /** The finest mark on the tape of who measures in this unit: a sixteenth of an inch, or a millimetre. */
     public static Length finest(LengthUnit unit) {
-        return switch (unit) {
-            case INCH, FOOT -> Length.inches(1.0 / SIXTEENTHS_PER_INCH);
-            case MILLIMETRE, CENTIMETRE, METRE -> LengthUnit.MILLIMETRE.of(1);
-        };
+        return unit.inInches() ? Length.inches(1.0 / SIXTEENTHS_PER_INCH) : LengthUnit.MILLIMETRE.of(1);
     }
 
     /** Feet and inches go together as inches, so that 12' 3 1/2" is the very same length as 147.5 in. */
