@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Fault;
-import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.LayoutRequest;
 import org.thalweg.api.wire.LayoutRequest.LayingForm;
@@ -126,15 +125,11 @@ final class LayoutReader {
         if (offset.metres() < spec.cover().metres()) {
             return offset;
         }
-        Figure actual = tape.figure(offset);
-        Figure limit = tape.figure(spec.cover());
-        tape.note(() -> Fault.of(
-                ReadingCode.OUT_OF_RANGE,
-                at.pointer(),
-                "The first panel is %s wide; it must be less than the cover, %s. For a whole panel give 0."
-                        .formatted(actual.text(), limit.text()),
-                actual,
-                limit));
+        tape.notePassed(
+                at,
+                offset,
+                spec.cover(),
+                "The first panel is %s wide; it must be less than the cover, %s. For a whole panel give 0.");
         return Length.ZERO;
     }
 

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Fault;
-import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.Nearest;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.OrderingForm;
@@ -75,7 +74,8 @@ final class OrderingReader {
             return;
         }
         if (outer.compareTo(core) <= 0) {
-            noteNoRing(outer, core);
+            tape.notePassed(
+                    COIL.at("outerDiameter"), outer, core, "The coil is %s wide; it must be more than its core, %s.");
             return;
         }
         OrderRule given = rules.getOrDefault(OrderItem.COIL, OrderRule.AS_NEEDED);
@@ -85,17 +85,6 @@ final class OrderingReader {
                         given.extra(),
                         OptionalDouble.of(
                                 new Coil(outer, core).length(thickness).metres())));
-    }
-
-    private void noteNoRing(Length outer, Length core) {
-        Figure actual = tape.figure(outer);
-        Figure limit = tape.figure(core);
-        tape.note(() -> Fault.of(
-                ReadingCode.OUT_OF_RANGE,
-                COIL.at("outerDiameter").pointer(),
-                "The coil is %s wide; it must be more than its core, %s.".formatted(actual.text(), limit.text()),
-                actual,
-                limit));
     }
 
     private void read(String key, ItemForm form) {

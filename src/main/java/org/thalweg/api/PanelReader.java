@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Fault;
-import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.Nearest;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.LayoutRequest.PanelForm;
@@ -58,16 +57,12 @@ final class PanelReader {
     }
 
     private void noteTooShortToLap(Length longest, double needed) {
-        Figure actual = tape.figure(longest);
-        Figure limit = tape.figure(Length.metres(needed));
-        tape.note(() -> Fault.of(
-                ReadingCode.OUT_OF_RANGE,
-                PANEL.at("longest").pointer(),
-                "The longest blank is %s; it must be more than %s, which the end lap, half the stagger and two order"
-                                .formatted(actual.text(), limit.text())
-                        + " increments take.",
-                actual,
-                limit));
+        tape.notePassed(
+                PANEL.at("longest"),
+                longest,
+                Length.metres(needed),
+                "The longest blank is %s; it must be more than %s, which the end lap, half the stagger and two order increments"
+                        + " take.");
     }
 
     private Length length(@Nullable WireLength given, Length absent, String member, Limit limit) {

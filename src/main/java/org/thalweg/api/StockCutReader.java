@@ -244,15 +244,11 @@ final class StockCutReader {
         long right = offset(form.rightMitreDeg(), form.rightOffset(), width, at, "right");
         Shape shape = new Shape(form, lower, left, right);
         if (lower > 0 && shape.upper() < 0) {
-            Figure upper = tape.figure(Grid.length(shape.upper()));
-            Figure least = tape.figure(Length.ZERO);
-            tape.note(() -> Fault.of(
-                    ReadingCode.OUT_OF_RANGE,
-                    at.pointer(),
-                    "The ends of this piece cross: its upper edge would be %s long. Make it longer, or turn a mitre the other way."
-                            .formatted(upper.text()),
-                    upper,
-                    least));
+            tape.notePassed(
+                    at,
+                    Grid.length(shape.upper()),
+                    Length.ZERO,
+                    "The ends of this piece cross: its upper edge would be %s long. Make it longer, or turn a mitre the other way.");
         }
         return shape;
     }

@@ -111,6 +111,22 @@ final class TapeReader {
         return false;
     }
 
+    /**
+     * Keeps that a length passes another one of the request.
+     *
+     * @param sentence says so, with {@code %s} for the one and then for the other
+     */
+    void notePassed(Origin at, Length found, Length limit, String sentence) {
+        Figure actual = figure(found);
+        Figure other = figure(limit);
+        note(() -> Fault.of(
+                ReadingCode.OUT_OF_RANGE,
+                at.pointer(),
+                sentence.formatted(actual.text(), other.text()),
+                actual,
+                other));
+    }
+
     /** Keeps a fault of another kind with the rest. */
     void note(Supplier<Fault> fault) {
         faults.add(fault);

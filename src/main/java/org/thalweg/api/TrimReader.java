@@ -113,7 +113,7 @@ final class TrimReader {
                 at.at("shortestPiece"),
                 Limits.TRIM_SHORTEST);
         if (shortest.metres() > piece.metres()) {
-            aboveLimit(
+            tape.notePassed(
                     at.at("shortestPiece"),
                     shortest,
                     piece,
@@ -132,23 +132,12 @@ final class TrimReader {
         if (lap.metres() <= most.metres()) {
             return lap;
         }
-        aboveLimit(at, lap, most, "The lap is %s; it must be at most %s, 0.1 m less than the longest piece.");
+        tape.notePassed(at, lap, most, "The lap is %s; it must be at most %s, 0.1 m less than the longest piece.");
         return Length.ZERO;
     }
 
     Length usualLap() {
         return defaults.lap();
-    }
-
-    private void aboveLimit(Origin at, Length found, Length most, String sentence) {
-        Figure actual = tape.figure(found);
-        Figure limit = tape.figure(most);
-        tape.note(() -> Fault.of(
-                ReadingCode.OUT_OF_RANGE,
-                at.pointer(),
-                sentence.formatted(actual.text(), limit.text()),
-                actual,
-                limit));
     }
 
     private Map<EdgeKind, TrimOrder> orders(@Nullable Map<String, KindForm> given, TrimStock stock) {

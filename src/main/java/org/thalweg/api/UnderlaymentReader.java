@@ -2,9 +2,6 @@ package org.thalweg.api;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.thalweg.api.problem.Fault;
-import org.thalweg.api.problem.Figure;
-import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.UnderlaymentForm;
 import org.thalweg.api.wire.UnderlaymentForm.IceBarrierForm;
 import org.thalweg.api.wire.WireLength;
@@ -70,21 +67,13 @@ final class UnderlaymentReader {
         Length whole = tape.length(length, usual.length(), at.at("rollLength"), Limits.ROLL_LENGTH);
         Length end = tape.length(endLap, usual.endLap(), at.at("endLap"), Limits.ROLL_END_LAP);
         if (lap.compareTo(most) > 0 && wide.metres() > 0) {
-            tooWide(at.at("sideLap"), lap, most);
+            tape.notePassed(
+                    at.at("sideLap"),
+                    lap,
+                    most,
+                    "A course would lap the one below by %s; it must be at most %s, 0.1 m less than the width of the roll.");
         }
         boolean good = wide.metres() > 0 && lap.compareTo(most) <= 0 && whole.metres() > 2 * end.metres();
         return good ? new Roll(wide, whole, lap, end, apart) : usual;
-    }
-
-    private void tooWide(Origin at, Length found, Length most) {
-        Figure actual = tape.figure(found);
-        Figure limit = tape.figure(most);
-        tape.note(() -> Fault.of(
-                ReadingCode.OUT_OF_RANGE,
-                at.pointer(),
-                "A course would lap the one below by %s; it must be at most %s, 0.1 m less than the width of the roll."
-                        .formatted(actual.text(), limit.text()),
-                actual,
-                limit));
     }
 }

@@ -131,7 +131,7 @@ final class ValleyTermsReader {
         if (coil.metres() > least) {
             return true;
         }
-        outOfRange(
+        tape.notePassed(
                 PAN.at("coilWidth"),
                 coil,
                 Length.metres(least),
@@ -144,23 +144,12 @@ final class ValleyTermsReader {
         if (lap.metres() > 0 && piece.metres() >= least) {
             return true;
         }
-        outOfRange(
+        tape.notePassed(
                 PAN.at("pieceLength"),
                 piece,
                 Length.metres(least),
                 "A piece is %s long; it must be at least %s, its lap and 0.1 m.");
         return false;
-    }
-
-    private void outOfRange(Origin at, Length found, Length least, String sentence) {
-        Figure actual = tape.figure(found);
-        Figure limit = tape.figure(least);
-        tape.note(() -> Fault.of(
-                ReadingCode.OUT_OF_RANGE,
-                at.pointer(),
-                sentence.formatted(actual.text(), limit.text()),
-                actual,
-                limit));
     }
 
     private Pitch widening(@Nullable WirePitch given) {
@@ -253,7 +242,7 @@ final class ValleyTermsReader {
         if (inset.metres() < leg.metres()) {
             return new HipCap(leg, inset);
         }
-        outOfRange(
+        tape.notePassed(
                 CAP.at("leg"),
                 leg,
                 inset,
