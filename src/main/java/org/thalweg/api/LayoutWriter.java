@@ -2,6 +2,7 @@ package org.thalweg.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.FindingAnswer;
@@ -18,9 +19,7 @@ import org.thalweg.api.wire.LayoutUsed.StartUsed;
 import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.RiseAndRun;
-import org.thalweg.api.wire.SealRunAnswer;
 import org.thalweg.api.wire.TakeoffAnswer;
-import org.thalweg.api.wire.UnderlaymentAnswer;
 import org.thalweg.api.wire.WindUsed;
 import org.thalweg.packet.Layout;
 import org.thalweg.packet.LayoutCase;
@@ -53,18 +52,16 @@ final class LayoutWriter {
         PanelWriter panelWriter = new PanelWriter(
                 units, layout.roof(), layout.treatments(), asked.spec().cover());
         List<PanelAnswer> panels = new ArrayList<>(layout.takeoff().panelCount());
+        Map<Integer, Length> travel = layout.movement().travelNeeded();
         List<LaidPlane> laid = new ArrayList<>(layout.panels().planes().size());
         for (PlanePanels plane : layout.panels().planes()) {
-            laid.add(laid(plane, layout));
+            laid.add(laid(plane, layout, travel.getOrDefault(plane.plane(), Length.ZERO)));
             for (Panel panel : plane.panels()) {
                 panels.add(panelWriter.write(panel, plane.frame(), offcuts, world));
             }
         }
         List<OrderLineAnswer> orderLines = new OrderWriter(units).lines(layout.order());
         FastenerWriter fasteners = new FastenerWriter(units, layout.roof(), layout.panels(), world);
-        UnderlaymentAnswer underlayment =
-                new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice());
-        List<SealRunAnswer> sealing = new SealingWriter(units).write(layout.roof(), layout.sealing());
         return new LayoutAnswer(
                 engine,
                 digest,
@@ -80,11 +77,11 @@ final class LayoutWriter {
                 fasteners.clips(layout.seams()),
                 layout.wind().map(wind -> new WindWriter(units).write(wind, layout.roof())),
                 new MovementWriter(units, layout.roof()).write(layout.movement()),
-                underlayment,
-                sealing,
+                new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice()),
+                new SealingWriter(units).write(layout.roof(), layout.sealing()),
                 order(layout.takeoff(), asked),
                 orderLines,
-                new TotalsWriter(units).totals(layout, asked, orderLines, underlayment, sealing),
+                new TotalsWriter(units).totals(layout, orderLines),
                 findings(layout),
                 Cautions.ALL);
     }
@@ -99,13 +96,7 @@ final class LayoutWriter {
                 used(layout, asked, request),
                 order(layout.takeoff(), asked),
                 orderLines,
-                new TotalsWriter(units)
-                        .totals(
-                                layout,
-                                asked,
-                                orderLines,
-                                new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice()),
-                                new SealingWriter(units).write(layout.roof(), layout.sealing())),
+                new TotalsWriter(units).totals(layout, orderLines),
                 findings(layout),
                 Cautions.ALL);
     }
@@ -120,14 +111,14 @@ final class LayoutWriter {
         return request.include() != null && request.include().contains(what);
     }
 
-    private LaidPlane laid(PlanePanels plane, Layout layout) {
+    private LaidPlane laid(PlanePanels plane, Layout layout, Length travel) {
         return new LaidPlane(
                 layout.roof().planes().get(plane.plane()).id(),
                 plane.lead(),
                 RoofWriter.marked(plane.start(), units),
                 plane.panels().size(),
                 units.area().round(plane.finishedArea()),
-                length(layout.movement().travelNeeded(plane.plane())),
+                length(travel),
                 layout.movement().longest().map(longest -> RoofWriter.marked(longest, units)));
     }
 

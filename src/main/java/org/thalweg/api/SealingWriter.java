@@ -3,7 +3,6 @@ package org.thalweg.api;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.wire.LayoutAnswer.Total;
 import org.thalweg.api.wire.OrderLineAnswer;
@@ -51,19 +50,23 @@ final class SealingWriter {
         return written;
     }
 
-    /** Lengths are the order lines' own, so that nobody finds two sums of one thing; whole cartridges. */
-    List<Total> totals(List<SealRunAnswer> runs, List<OrderLineAnswer> order, SealingRules rules, Tolerance tolerance) {
+    /**
+     * Lengths of tape and sealant are the order lines' own, so that nobody finds two sums of one thing; that of closures is the sum of
+     * what is printed; whole cartridges.
+     */
+    List<Total> totals(Sealing sealing, List<OrderLineAnswer> order, Tolerance tolerance) {
         double sealant = net(order, OrderItem.SEALANT);
         long cartridges = tolerance.ceil(
-                units.length().of(sealant).metres(), rules.beadPerCartridge().metres());
+                units.length().of(sealant).metres(),
+                sealing.rules().beadPerCartridge().metres());
         String unit = units.length().code();
         return List.of(
                 Total.of("sealantTape", net(order, OrderItem.SEALANT_TAPE), unit),
                 Total.of("sealant", sealant, unit),
                 Total.of("sealantCartridges", Math.max(0, cartridges), OrderWriter.PIECE),
-                Total.of("closures", count(runs, SealItem.CLOSURE), OrderWriter.PIECE),
-                Total.of("closureLength", length(runs, SealItem.CLOSURE), unit),
-                Total.of("rivets", count(runs, SealItem.RIVET), OrderWriter.PIECE));
+                Total.of("closures", sealing.count(SealItem.CLOSURE), OrderWriter.PIECE),
+                Total.of("closureLength", closures(sealing), unit),
+                Total.of("rivets", sealing.count(SealItem.RIVET), OrderWriter.PIECE));
     }
 
     private static double net(List<OrderLineAnswer> order, OrderItem item) {
@@ -73,19 +76,12 @@ final class SealingWriter {
                 .sum();
     }
 
-    private static Stream<SealRunAnswer> of(List<SealRunAnswer> runs, SealItem item) {
-        return runs.stream().filter(run -> run.item() == item);
-    }
-
-    private double length(List<SealRunAnswer> runs, SealItem item) {
-        double sum = of(runs, item)
-                .mapToDouble(run -> run.length().value() * run.count())
+    private double closures(Sealing sealing) {
+        double sum = sealing.runs().stream()
+                .filter(run -> run.item() == SealItem.CLOSURE)
+                .mapToDouble(run -> units.length().round(run.length()) * run.count())
                 .sum();
         return units.length().round(units.length().of(sum));
-    }
-
-    private static double count(List<SealRunAnswer> runs, SealItem item) {
-        return of(runs, item).mapToInt(SealRunAnswer::count).sum();
     }
 
     SealingUsed used(SealingRules rules) {

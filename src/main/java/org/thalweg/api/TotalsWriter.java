@@ -6,11 +6,8 @@ import java.util.Optional;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.LayoutAnswer.Total;
 import org.thalweg.api.wire.OrderLineAnswer;
-import org.thalweg.api.wire.SealRunAnswer;
-import org.thalweg.api.wire.UnderlaymentAnswer;
 import org.thalweg.fastening.FastenerKind;
 import org.thalweg.packet.Layout;
-import org.thalweg.packet.LayoutCase;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.units.Area;
 import org.thalweg.units.Units;
@@ -28,12 +25,7 @@ final class TotalsWriter {
         this.units = units;
     }
 
-    List<Total> totals(
-            Layout layout,
-            LayoutCase asked,
-            List<OrderLineAnswer> order,
-            UnderlaymentAnswer underlayment,
-            List<SealRunAnswer> sealing) {
+    List<Total> totals(Layout layout, List<OrderLineAnswer> order) {
         panels(layout.takeoff());
         count(
                 "valleyPieces",
@@ -54,9 +46,9 @@ final class TotalsWriter {
         count(
                 "trimPieces",
                 layout.trims().stream().mapToInt(trim -> trim.pieces().size()).sum());
-        totals.addAll(UnderlaymentWriter.totals(underlayment));
+        totals.addAll(UnderlaymentWriter.totals(layout.underlay(), layout.ice()));
         totals.addAll(new SealingWriter(units)
-                .totals(sealing, order, asked.sealing(), layout.roof().tolerance()));
+                .totals(layout.sealing(), order, layout.roof().tolerance()));
         mass(order);
         return totals;
     }

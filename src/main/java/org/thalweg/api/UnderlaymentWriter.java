@@ -92,10 +92,10 @@ final class UnderlaymentWriter {
     }
 
     /** What is ordered of both. */
-    static List<Total> totals(UnderlaymentAnswer answer) {
-        Total sheet = Total.of("underlaymentRolls", answer.order().rollCount(), OrderWriter.PIECE);
-        return answer.iceBarrierOrder()
-                .map(ice -> List.of(sheet, Total.of("iceBarrierRolls", ice.rollCount(), OrderWriter.PIECE)))
+    static List<Total> totals(Underlay underlay, Optional<IceBarrier> ice) {
+        Total sheet = Total.of("underlaymentRolls", underlay.order().rolls(), OrderWriter.PIECE);
+        return ice.map(barrier -> List.of(
+                        sheet, Total.of("iceBarrierRolls", barrier.order().rolls(), OrderWriter.PIECE)))
                 .orElse(List.of(sheet));
     }
 

@@ -78,13 +78,16 @@ public record RoofMovement(List<PanelMovement> panels, Optional<Length> longest,
                         .toList());
     }
 
-    /** How far the clips of a plane must let its panels slide, each way. */
-    public Length travelNeeded(int plane) {
-        return panels.stream()
-                .filter(panel -> panel.held().plane() == plane)
-                .map(panel -> panel.moves().travelNeeded())
-                .max(Comparator.naturalOrder())
-                .orElse(Length.ZERO);
+    /** How far the clips of each plane must let its panels slide, each way; by the plane's index, those that have panels. */
+    public Map<Integer, Length> travelNeeded() {
+        Map<Integer, Length> needed = new HashMap<>();
+        for (PanelMovement panel : panels) {
+            needed.merge(
+                    panel.held().plane(),
+                    panel.moves().travelNeeded(),
+                    (one, other) -> one.compareTo(other) >= 0 ? one : other);
+        }
+        return needed;
     }
 
     private static Set<String> saidByValleys(List<LaidValley> valleys) {

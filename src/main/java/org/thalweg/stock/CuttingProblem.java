@@ -131,14 +131,6 @@ final class CuttingProblem {
         return bars.length == 1 && !bars[0].limited();
     }
 
-    long totalLength() {
-        long total = 0;
-        for (int kind = 0; kind < kinds(); kind++) {
-            total += lengths[kind] * wanted[kind];
-        }
-        return total;
-    }
-
     int pieces() {
         int pieces = 0;
         for (int count : wanted) {
