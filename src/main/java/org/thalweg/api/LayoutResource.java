@@ -49,12 +49,6 @@ public class LayoutResource {
                     @Content(
                             schema = @Schema(implementation = LayoutAnswer.class),
                             examples = @ExampleObject(name = "bay", ref = "layOutBayAnswer")))
-    @APIResponse(responseCode = "400", ref = "BadRequest")
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "413", ref = "TooLarge")
-    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
-    @APIResponse(responseCode = "422", ref = "NotARoof")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public LayoutAnswer layOut(
             @RequestBody(
                             required = true,

@@ -36,8 +36,6 @@ public class LimitsResource {
                     @Content(
                             schema = @Schema(implementation = LimitsAnswer.class),
                             examples = @ExampleObject(name = "limits", ref = "readLimitsAnswer")))
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public LimitsAnswer read() {
         return answer;
     }

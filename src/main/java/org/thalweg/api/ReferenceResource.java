@@ -45,8 +45,6 @@ public class ReferenceResource {
                     @Content(
                             schema = @Schema(implementation = MetalsAnswer.class),
                             examples = @ExampleObject(name = "metals", ref = "readMetalsAnswer")))
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public MetalsAnswer metals() {
         return metals;
     }
@@ -66,8 +64,6 @@ public class ReferenceResource {
                     @Content(
                             schema = @Schema(implementation = GaugesAnswer.class),
                             examples = @ExampleObject(name = "gauges", ref = "readGaugesAnswer")))
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public GaugesAnswer gauges() {
         return gauges;
     }
@@ -88,8 +84,6 @@ public class ReferenceResource {
                     @Content(
                             schema = @Schema(implementation = RulesAnswer.class),
                             examples = @ExampleObject(name = "rules", ref = "readRulesAnswer")))
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public RulesAnswer rules() {
         return rules;
     }

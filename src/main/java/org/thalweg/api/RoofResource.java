@@ -48,12 +48,6 @@ public class RoofResource {
                     @Content(
                             schema = @Schema(implementation = RoofAnswer.class),
                             examples = @ExampleObject(name = "gable", ref = "readRoofGableAnswer")))
-    @APIResponse(responseCode = "400", ref = "BadRequest")
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "413", ref = "TooLarge")
-    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
-    @APIResponse(responseCode = "422", ref = "NotARoof")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public RoofAnswer read(
             @RequestBody(
                             required = true,

@@ -52,12 +52,6 @@ public class StockCutResource {
                     @Content(
                             schema = @Schema(implementation = StockCutAnswer.class),
                             examples = @ExampleObject(name = "drips", ref = "cutStockAnswer")))
-    @APIResponse(responseCode = "400", ref = "BadRequest")
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "413", ref = "TooLarge")
-    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
-    @APIResponse(responseCode = "422", ref = "NotARoof")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public StockCutAnswer cut(
             @RequestBody(
                             required = true,

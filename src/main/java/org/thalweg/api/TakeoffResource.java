@@ -47,12 +47,6 @@ public class TakeoffResource {
                     @Content(
                             schema = @Schema(implementation = TakeoffAnswer.class),
                             examples = @ExampleObject(name = "bay", ref = "takeOffBayAnswer")))
-    @APIResponse(responseCode = "400", ref = "BadRequest")
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "413", ref = "TooLarge")
-    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
-    @APIResponse(responseCode = "422", ref = "NotARoof")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public TakeoffAnswer takeOff(
             @RequestBody(
                             required = true,

@@ -46,12 +46,6 @@ public class TrimResource {
                     @Content(
                             schema = @Schema(implementation = TrimsAnswer.class),
                             examples = @ExampleObject(name = "cover", ref = "layOutTrimsAnswer")))
-    @APIResponse(responseCode = "400", ref = "BadRequest")
-    @APIResponse(responseCode = "406", ref = "NotAcceptable")
-    @APIResponse(responseCode = "413", ref = "TooLarge")
-    @APIResponse(responseCode = "415", ref = "UnsupportedMediaType")
-    @APIResponse(responseCode = "422", ref = "NotARoof")
-    @APIResponse(responseCode = "500", ref = "Internal")
     public TrimsAnswer layOut(
             @RequestBody(
                             required = true,
