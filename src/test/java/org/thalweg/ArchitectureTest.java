@@ -72,6 +72,7 @@ class ArchitectureTest {
             room("movement").uses("units", "finding", "reference"),
             room("stock").uses("units", "finding", "geometry"),
             room("takeoff").uses(ALL_ABOVE),
+            room("pricing").uses("units", "finding"),
             room("packet").uses(ALL_ABOVE),
             room("api").uses(ALL_ABOVE).imports(WEB));
 

@@ -79,7 +79,13 @@ public enum FindingCode {
     /** There are too few bars for all pieces, however they are cut. */
     TOO_FEW_BARS(Severity.STOP),
     /** No bar was found for a piece in the time there was. */
-    PIECE_NOT_PLACED(Severity.STOP);
+    PIECE_NOT_PLACED(Severity.STOP),
+    /** No entry of the price book fits an order line. */
+    NO_PRICE(Severity.STOP),
+    /** A price is per a unit that measures something else than the line or the total. */
+    PRICE_PER_OTHER_MEASURE(Severity.STOP),
+    /** Labour is priced by a total that the takeoff does not have. */
+    NO_SUCH_TOTAL(Severity.STOP);
 
     private final Severity severity;
 

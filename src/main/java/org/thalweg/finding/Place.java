@@ -14,6 +14,8 @@ public record Place(Kind kind, String id, Origin at) {
         EDGE,
         PANEL,
         PROFILE,
-        PIECE
+        PIECE,
+        ORDER_LINE,
+        LABOUR
     }
 }

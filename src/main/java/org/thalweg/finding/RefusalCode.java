@@ -53,5 +53,9 @@ public enum RefusalCode {
     /** The document has several buildings and none was chosen, or the chosen one is not there. */
     CITYJSON_WHICH_BUILDING,
     /** The building has no roof surface of level of detail 2. */
-    CITYJSON_NO_ROOF
+    CITYJSON_NO_ROOF,
+    /** A saved takeoff is of another generation of the engine. */
+    TAKEOFF_OUTDATED,
+    /** A quote comes to more money than is told. */
+    TOTAL_TOO_LARGE
 }
