@@ -3,7 +3,6 @@ package org.thalweg.pricing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.thalweg.pricing.Books.book;
-import static org.thalweg.pricing.Books.d;
 import static org.thalweg.pricing.Books.item;
 import static org.thalweg.pricing.Books.line;
 import static org.thalweg.pricing.Books.takeoff;
@@ -120,6 +119,5 @@ class MoneyTest {
     @Test
     void onlyPlainDigitsCount() {
         assertThat(Gtin.checks("٧٣٥١٣٥٣٧")).isFalse();
-        assertThat(d("1").scale()).isZero();
     }
 }

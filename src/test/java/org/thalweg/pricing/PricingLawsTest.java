@@ -67,10 +67,10 @@ class PricingLawsTest {
             labour.add(Books.labour("panels", BookUnit.ONE, decimal(99_999, 3)));
             labour.add(Books.labour("mitreLength", BookUnit.FOOT, decimal(99_999, 3)));
             for (Base base : List.of(Base.GOODS, Base.RUNNING, Base.LABOUR, Base.SUBTOTAL, Base.RUNNING)) {
-                markups.add(new Surcharge("m" + markups.size(), new BigDecimal(decimal(500_000, 4)), base));
+                markups.add(new Surcharge("m" + markups.size(), new BigDecimal(decimal(99_999, 4)), base));
             }
             for (Base base : List.of(Base.GOODS, Base.LABOUR, Base.SUBTOTAL, Base.TOTAL)) {
-                taxes.add(new Surcharge("t" + taxes.size(), new BigDecimal(decimal(250_000, 4)), base));
+                taxes.add(new Surcharge("t" + taxes.size(), new BigDecimal(decimal(99_999, 4)), base));
             }
             for (int i = random.nextInt(12); i >= 0; i--) {
                 lines.add(line());
@@ -86,9 +86,9 @@ class PricingLawsTest {
             return of.get(random.nextInt(of.size()));
         }
 
-        /** From just above 0 to 999, with up to so many decimals. */
+        /** From just above 0 to a few thousands, with up to so many decimals. */
         private String decimal(int most, int decimals) {
-            int least = Math.max(0, Integer.toString(most).length() - 3);
+            int least = Math.min(decimals, Math.max(0, Integer.toString(most).length() - 3));
             int scale = least + random.nextInt(decimals - least + 1);
             return BigDecimal.valueOf(1 + random.nextInt(most), scale).toPlainString();
         }

@@ -106,7 +106,7 @@ class PricingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0.00, false", "1, 25.00, true", "99.99, 25.00, true", "100, 25.00, false", "101, 25.25, false"})
+    @CsvSource({"0, 0.00, false", "1, 25.00, true", "99.9, 25.00, true", "100, 25.00, false", "101, 25.25, false"})
     void aMinimumHoldsWhereThereIsAnything(String ordered, String amount, boolean minimum) {
         Cost cost = cost(atLeast(item("cleat", BookUnit.INCH, "0.25"), "25"), line("cleat", ordered, BookUnit.INCH));
         assertThat(cost.amount()).isEqualTo(amount);
