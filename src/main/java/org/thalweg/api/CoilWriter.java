@@ -27,28 +27,31 @@ final class CoilWriter {
         this.units = units;
     }
 
-    CoilAnswer write(StockCutReader.Coil asked, CoilPlan plan, PairedBlanks paired) {
+    CoilAnswer write(String stock, CoilPlan plan, Optional<Length> width, Optional<PairedBlanks> paired) {
         Length ordered = Grid.length(plan.best().length());
         Length panels = Length.metres(Grid.length(plan.bothEdges()).metres() / 2);
         return new CoilAnswer(
-                asked.stock(),
+                stock,
                 marked(plan.best().length()),
                 units.length().round(panels),
                 marked(plan.eachSquare()),
-                area(ordered, asked.width()),
-                area(panels, asked.width()),
+                area(ordered, width),
+                area(panels, width),
                 run(plan.best()),
                 new LayingOrderAnswer(
                         marked(plan.inOrder().length()),
                         units.length().round(Grid.length(plan.costOfOrder())),
                         run(plan.inOrder())),
-                new PairedAnswer(
-                        marked(paired.length()),
-                        paired.proven(),
-                        paired.blanks().stream()
-                                .map(blank ->
-                                        new BlankRunAnswer(marked(blank.run().length()), run(blank.run())))
-                                .toList()));
+                paired.map(this::paired));
+    }
+
+    private PairedAnswer paired(PairedBlanks paired) {
+        return new PairedAnswer(
+                marked(paired.length()),
+                paired.proven(),
+                paired.blanks().stream()
+                        .map(blank -> new BlankRunAnswer(marked(blank.run().length()), run(blank.run())))
+                        .toList());
     }
 
     private Optional<Double> area(Length length, Optional<Length> width) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.FindingCode;
 import org.thalweg.finding.Origin;
@@ -21,16 +22,22 @@ import org.thalweg.units.Count;
 final class CutFindings {
 
     private final CuttingCase asked;
+    private final IntFunction<Origin> at;
     private final Map<String, Integer> places = new LinkedHashMap<>();
 
-    private CutFindings(CuttingCase asked) {
+    private CutFindings(CuttingCase asked, IntFunction<Origin> at) {
         this.asked = asked;
+        this.at = at;
         asked.pieces().forEach(piece -> places.put(piece.id(), places.size()));
     }
 
-    /** One for each piece that is left over, in the order of the request. */
-    static List<Finding> of(CuttingPlan plan, CuttingCase asked) {
-        CutFindings writer = new CutFindings(asked);
+    /**
+     * One for each piece that is left over, in the order of the request.
+     *
+     * @param at where in the request a piece comes from, by its place among the pieces
+     */
+    static List<Finding> of(CuttingPlan plan, CuttingCase asked, IntFunction<Origin> at) {
+        CutFindings writer = new CutFindings(asked, at);
         List<Finding> findings = new ArrayList<>();
         plan.unplaced().forEach(left -> findings.add(writer.finding(left)));
         return findings;
@@ -39,8 +46,7 @@ final class CutFindings {
     private Finding finding(Unplaced left) {
         int index = places.getOrDefault(left.id(), 0);
         CutPiece piece = asked.pieces().get(index);
-        Place place = new Place(
-                Place.Kind.PIECE, left.id(), Origin.REQUEST.at("pieces").at(index));
+        Place place = new Place(Place.Kind.PIECE, left.id(), at.apply(index));
         return switch (left.reason()) {
             case TOO_LONG -> tooLong(piece, place);
             case TOO_FEW_BARS ->

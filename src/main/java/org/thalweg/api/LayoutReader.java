@@ -72,10 +72,12 @@ final class LayoutReader {
                 lead(panel.leads(), Lead.LEFT), start(request.start(), START, spec, wholePanel()), Optional.empty());
         List<PlaneException> byPlane = new ArrayList<>();
         orNone(request.laying()).forEach((plane, form) -> byPlane.add(laying(plane, form, laying, spec)));
-        Ordering ordering = new OrderingReader(unit, tape).read(request.ordering(), sheet.thickness());
+        Ordering ordering =
+                new OrderingReader(unit, tape).read(request.ordering(), request.cutting(), sheet.thickness());
         // Last, for it refuses whatever has been noted.
         RoofSurvey survey = RoofReader.read(
                 request.roof(), request.tolerance(), panel.minimumSlope(), PanelReader.PANEL.at("minimumSlope"), tape);
+        CuttingReader.refuseDuplicates(request.cutting());
         return new LayoutCase(
                 survey,
                 spec,

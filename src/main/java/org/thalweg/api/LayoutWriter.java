@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.problem.Figure;
+import org.thalweg.api.wire.CoilAnswer;
 import org.thalweg.api.wire.FindingAnswer;
 import org.thalweg.api.wire.LayoutAnswer;
 import org.thalweg.api.wire.LayoutAnswer.BlankLine;
@@ -79,6 +80,9 @@ final class LayoutWriter {
                 new MovementWriter(units, layout.roof()).write(layout.movement()),
                 new UnderlaymentWriter(units).write(layout.roof(), layout.underlay(), layout.ice()),
                 new SealingWriter(units).write(layout.roof(), layout.sealing()),
+                new CuttingWriter(units)
+                        .cuts(asked.ordering().stock(), layout.order().cuts()),
+                coil(layout, asked),
                 order(layout.takeoff(), asked),
                 orderLines,
                 new TotalsWriter(units).totals(layout, orderLines),
@@ -94,6 +98,9 @@ final class LayoutWriter {
                 digest,
                 request.units(),
                 used(layout, asked, request),
+                new CuttingWriter(units)
+                        .cuts(asked.ordering().stock(), layout.order().cuts()),
+                coil(layout, asked),
                 order(layout.takeoff(), asked),
                 orderLines,
                 new TotalsWriter(units).totals(layout, orderLines),
@@ -147,11 +154,18 @@ final class LayoutWriter {
         layout.wind()
                 .ifPresent(wind -> findings.addAll(
                         FindingWriter.findings(wind.clips().uplift().findings(), units)));
+        findings.addAll(new CuttingWriter(units).findings(layout.order().cuts()));
         return findings;
+    }
+
+    private Optional<CoilAnswer> coil(Layout layout, LayoutCase asked) {
+        return layout.order().coil().map(cut -> new CoilWriter(units)
+                .write(cut.offer().name(), cut.plan(), Optional.of(asked.sheet().girth()), Optional.empty()));
     }
 
     private LayoutUsed used(Layout layout, LayoutCase asked, LayoutRequest request) {
         UsedWriter used = new UsedWriter(units);
+        List<String> left = defaults(request);
         return new LayoutUsed(
                 length(Length.metres(asked.survey().tolerance().metres())),
                 panel(asked),
@@ -166,8 +180,10 @@ final class LayoutWriter {
                 wind(layout, asked),
                 used.climate(asked.valleys(), request.climate()),
                 used.ordering(asked.ordering()),
+                new CuttingWriter(units)
+                        .used(request.cutting(), asked.ordering().stock(), left),
                 Tape.rule(units.length()),
-                defaults(request));
+                left);
     }
 
     private Optional<WindUsed> wind(Layout layout, LayoutCase asked) {

@@ -78,6 +78,7 @@ public final class Limits {
     public static final int CUT_GROUPS = 200;
     public static final int STOCK_COST = (int) CuttingCase.DEAREST;
     public static final int DEADLINE_MS = 5_000;
+    public static final int CUTTING_MS = 2_000;
     public static final int MITRE_DEG = 85;
 
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
@@ -399,6 +400,8 @@ public final class Limits {
             STOCK_WIDTH,
             Limit.atMost("cutGroups", CUT_GROUPS, "1", "#/together", MANY),
             Limit.atMost("deadlineMs", DEADLINE_MS, "ms", "#/deadlineMs", "400 OUT_OF_RANGE"),
+            Limit.atMost("cuttingMs", CUTTING_MS, "ms", "#/cutting/deadlineMs", "400 OUT_OF_RANGE"),
+            Limit.atMost("cuttingLengths", CUT_KINDS, "1", "#/cutting", "422 TOO_MANY_LENGTHS"),
             Limit.atMost("trimPieces", TRIM_PIECES, "1", "#/roof", "422 TOO_MANY_TRIM_PIECES"),
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),

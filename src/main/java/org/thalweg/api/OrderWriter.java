@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.OrderLineAnswer;
+import org.thalweg.stock.Grid;
 import org.thalweg.takeoff.OrderLine;
 import org.thalweg.takeoff.OrderLines;
 import org.thalweg.takeoff.Quantity;
+import org.thalweg.takeoff.SheetCut;
 import org.thalweg.units.Area;
 import org.thalweg.units.Length;
 import org.thalweg.units.Units;
@@ -44,21 +46,30 @@ final class OrderWriter {
         }
         net = again(kind, net);
         double lap = round(kind, quantity.lap());
-        double ordered = Math.max(round(kind, quantity.ordered()), again(kind, net + lap));
+        double rack = round(kind, quantity.rack());
+        double needed = Math.max(round(kind, quantity.ordered() + quantity.rack()), again(kind, net + lap));
+        boolean cut = !line.bars().isEmpty();
         return new OrderLineAnswer(
                 line.item().key(),
                 line.made().map(this::made),
                 uses,
                 net,
                 lap,
-                again(kind, ordered - net - lap),
-                ordered,
+                again(kind, needed - net - lap),
+                again(kind, needed - rack),
                 unit(kind),
+                cut ? Optional.of(rack) : Optional.empty(),
                 boxed(line.pieces()),
+                cut ? Optional.of(line.bars().stream().map(this::taken).toList()) : Optional.empty(),
                 boxed(line.packs()),
                 line.mass()
                         .map(mass -> new Figure(
                                 units.mass().round(mass), units.mass().symbol())));
+    }
+
+    private OrderLineAnswer.BarsTaken taken(SheetCut.Taken taken) {
+        return new OrderLineAnswer.BarsTaken(
+                taken.bar().id(), RoofWriter.marked(Grid.length(taken.bar().length()), units), taken.count());
     }
 
     private OrderLineAnswer.Made made(OrderLine.Made made) {

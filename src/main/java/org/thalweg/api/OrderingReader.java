@@ -11,6 +11,7 @@ import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Fault;
 import org.thalweg.api.problem.Nearest;
 import org.thalweg.api.problem.ReadingCode;
+import org.thalweg.api.wire.CuttingForm;
 import org.thalweg.api.wire.OrderingForm;
 import org.thalweg.api.wire.OrderingForm.CoilForm;
 import org.thalweg.api.wire.OrderingForm.ItemForm;
@@ -20,6 +21,7 @@ import org.thalweg.takeoff.OrderItem;
 import org.thalweg.takeoff.OrderRule;
 import org.thalweg.takeoff.Ordering;
 import org.thalweg.takeoff.Quantity;
+import org.thalweg.takeoff.SheetStock;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
 import org.thalweg.units.Tape;
@@ -31,6 +33,10 @@ final class OrderingReader {
     private static final Origin COIL = Origin.REQUEST.at("ordering").at("coil");
     private static final List<String> KNOWN =
             Arrays.stream(OrderItem.values()).map(OrderItem::key).toList();
+
+    private static final String SUPPLIED =
+            "Panels that the supplier forms come from no coil of yours. Say \"formed\": \"onSite\" in \"ordering\", or leave the coil"
+                    + " out.";
 
     private final LengthUnit unit;
     private final TapeReader tape;
@@ -44,21 +50,34 @@ final class OrderingReader {
     /**
      * How it is bought.
      *
+     * @param cutting   what goods of sheet metal are cut from
      * @param thickness of the sheet, which says how much of it is on a coil
      */
-    Ordering read(@Nullable OrderingForm form, Length thickness) {
+    Ordering read(@Nullable OrderingForm form, @Nullable CuttingForm cutting, Length thickness) {
         Length mark = Tape.finest(unit);
-        if (form == null) {
-            return Ordering.plain(mark);
-        }
-        if (form.items() != null) {
+        boolean onSite = form != null && form.formed() == OrderingForm.Formed.ON_SITE;
+        Optional<SheetStock> stock = new CuttingReader(unit, tape).read(cutting, onSite ? null : SUPPLIED);
+        if (form != null && form.items() != null) {
             form.items().forEach(this::read);
         }
-        boolean onSite = form.formed() == OrderingForm.Formed.ON_SITE;
-        if (form.coil() != null) {
+        if (form != null && form.coil() != null) {
             coil(form.coil(), onSite, thickness);
         }
-        return new Ordering(onSite ? Ordering.Formed.ON_SITE : Ordering.Formed.BY_SUPPLIER, rules, mark);
+        stock.ifPresent(this::cutOrPacked);
+        return new Ordering(onSite ? Ordering.Formed.ON_SITE : Ordering.Formed.BY_SUPPLIER, rules, stock, mark);
+    }
+
+    /** What is cut from stock is ordered as whole bars: nothing more is added and no packs are made. */
+    private void cutOrPacked(SheetStock stock) {
+        for (OrderItem item : rules.keySet()) {
+            if (stock.mayServe(item)) {
+                tape.note(() -> Fault.of(
+                        ReadingCode.EITHER_OR,
+                        ITEMS.at(item.key()).pointer(),
+                        "This item is cut from the stock in \"cutting\" and ordered as whole bars. Leave it out here, or give that"
+                                + " stock another \"item\"."));
+            }
+        }
     }
 
     private void coil(CoilForm form, boolean onSite, Length thickness) {

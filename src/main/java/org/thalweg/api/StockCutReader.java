@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
@@ -31,7 +30,6 @@ import org.thalweg.stock.CutPiece;
 import org.thalweg.stock.CuttingCase;
 import org.thalweg.stock.Grid;
 import org.thalweg.stock.MitredPanel;
-import org.thalweg.stock.StockBar;
 import org.thalweg.stock.Turning;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
@@ -40,7 +38,7 @@ import org.thalweg.units.Length;
 final class StockCutReader {
 
     /** [common practice, no source] */
-    private static final Length KEEPABLE = Length.inches(12);
+    static final Length KEEPABLE = Length.inches(12);
 
     private static final long DEADLINE_MS = 500;
 
@@ -104,8 +102,8 @@ final class StockCutReader {
     }
 
     private Bars bars(LongSupplier clock) {
-        List<Length> lengths = stockLengths();
-        checkCosts();
+        StockReader stock = new StockReader(request.stock(), STOCK, tape);
+        List<Length> lengths = stock.lengths();
         Optional<Length> width = width();
         List<Shape> shapes = shapes(width);
         tooMany(shapes.size(), Limits.CUT_KINDS, "different pieces");
@@ -118,7 +116,7 @@ final class StockCutReader {
         end();
         long deadlineMs = request.deadlineMs() == null ? DEADLINE_MS : request.deadlineMs();
         CuttingCase cutting = new CuttingCase(
-                stock(lengths),
+                stock.bars(lengths),
                 pieces(shapes, together, apart),
                 Grid.atLeast(kerf),
                 Grid.atLeast(keepable),
@@ -170,62 +168,6 @@ final class StockCutReader {
 
     private Optional<Length> width() {
         return tape.given(request.width(), Origin.REQUEST.at("width"), Limits.STOCK_WIDTH);
-    }
-
-    // Stock.
-
-    private List<Length> stockLengths() {
-        List<Length> lengths = new ArrayList<>();
-        for (StockForm form : request.stock()) {
-            Origin at = STOCK.at(lengths.size());
-            if (form.length() == null) {
-                missing(at, "\"length\" is missing here; only a coil has none.");
-            }
-            lengths.add(tape.length(form.length(), Length.ZERO, at.at("length"), Limits.STOCK_LENGTH));
-        }
-        return lengths;
-    }
-
-    /** Costs of bars are compared, so either all of them have one or none has. */
-    private void checkCosts() {
-        boolean costs = costsGiven();
-        for (int i = 0; i < request.stock().size(); i++) {
-            StockForm form = request.stock().get(i);
-            boolean bar = form.kindOrBar() == StockKind.BAR;
-            if (costs && bar && form.cost() == null) {
-                missing(STOCK.at(i), "\"cost\" is missing here; another bar has one. Give all bars a cost, or none.");
-            }
-            if (bar && form.cost() != null && form.cost() == 0 && form.count() == null) {
-                missing(STOCK.at(i), "\"count\" is missing here: what costs nothing has a count.");
-            }
-        }
-    }
-
-    private boolean costsGiven() {
-        return request.stock().stream().anyMatch(form -> form.kindOrBar() == StockKind.BAR && form.cost() != null);
-    }
-
-    private List<StockBar> stock(List<Length> lengths) {
-        long[] steps = lengths.stream().mapToLong(Grid::atMost).toArray();
-        long common = 0;
-        for (int i = 0; i < steps.length; i++) {
-            common = request.stock().get(i).kindOrBar() == StockKind.BAR ? gcd(steps[i], common) : common;
-        }
-        List<StockBar> bars = new ArrayList<>();
-        for (StockForm form : request.stock()) {
-            long length = steps[bars.size()];
-            boolean rack = form.kindOrBar() == StockKind.RACK;
-            long cost = form.cost() != null ? form.cost() : rack ? 0 : length / common;
-            OptionalInt count = form.count() != null
-                    ? OptionalInt.of(form.count().intValue())
-                    : rack ? OptionalInt.of(1) : OptionalInt.empty();
-            bars.add(new StockBar(form.id(), length, cost, count));
-        }
-        return bars;
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     // Pieces.
@@ -347,8 +289,7 @@ final class StockCutReader {
         }
     }
 
-    private static <F> void twice(
-            List<F> forms, Function<F, String> id, Origin at, String what, List<Refusal> refusals) {
+    static <F> void twice(List<F> forms, Function<F, String> id, Origin at, String what, List<Refusal> refusals) {
         Set<String> ids = new HashSet<>();
         for (int i = 0; i < forms.size(); i++) {
             String name = id.apply(forms.get(i));

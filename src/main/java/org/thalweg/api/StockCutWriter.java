@@ -3,25 +3,17 @@ package org.thalweg.api;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.thalweg.api.wire.CertificateAnswer;
-import org.thalweg.api.wire.CertificateAnswer.PriceAnswer;
-import org.thalweg.api.wire.CertificateAnswer.WorthAnswer;
 import org.thalweg.api.wire.FindingAnswer;
-import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.StockCutAnswer;
-import org.thalweg.api.wire.StockCutAnswer.BarAnswer;
-import org.thalweg.api.wire.StockCutAnswer.PlacedAnswer;
 import org.thalweg.api.wire.StockCutAnswer.StockCutUsed;
 import org.thalweg.api.wire.StockCutAnswer.StockUsedAnswer;
-import org.thalweg.api.wire.StockCutAnswer.UnplacedAnswer;
 import org.thalweg.api.wire.StockCutRequest;
 import org.thalweg.api.wire.StockCutRequest.StockForm;
 import org.thalweg.api.wire.StockCutRequest.StockKind;
+import org.thalweg.finding.Origin;
 import org.thalweg.stock.CoilPlan;
-import org.thalweg.stock.CutBar;
 import org.thalweg.stock.CuttingCase;
 import org.thalweg.stock.CuttingPlan;
-import org.thalweg.stock.CuttingPlan.Kind;
 import org.thalweg.stock.Grid;
 import org.thalweg.stock.PairedBlanks;
 import org.thalweg.stock.StockBar;
@@ -52,7 +44,7 @@ final class StockCutWriter {
                 digest,
                 request.units(),
                 used(asked),
-                plan.bars().stream().map(this::bar).toList(),
+                new PlanWriter(units).bars(plan),
                 Optional.of(plan.cost()),
                 plan.barCount(),
                 Optional.of(plan.lowerBound()),
@@ -61,11 +53,9 @@ final class StockCutWriter {
                 Optional.of(plan.gap()),
                 Optional.of(plan.keptValue()),
                 plan.late(),
-                Optional.of(certificate(cutting, plan)),
+                Optional.of(new PlanWriter(units).certificate(cutting, plan)),
                 Optional.empty(),
-                plan.unplaced().stream()
-                        .map(each -> new UnplacedAnswer(each.id(), each.count(), each.reason()))
-                        .toList(),
+                PlanWriter.unplaced(plan),
                 findings(cutting, plan),
                 Cautions.ALL);
     }
@@ -87,14 +77,14 @@ final class StockCutWriter {
                 Optional.empty(),
                 false,
                 Optional.empty(),
-                Optional.of(new CoilWriter(units).write(asked, plan, paired)),
+                Optional.of(new CoilWriter(units).write(asked.stock(), plan, asked.width(), Optional.of(paired))),
                 List.of(),
                 List.of(),
                 Cautions.ALL);
     }
 
     private List<FindingAnswer> findings(CuttingCase cutting, CuttingPlan plan) {
-        return FindingWriter.findings(CutFindings.of(plan, cutting), units);
+        return FindingWriter.findings(CutFindings.of(plan, cutting, Origin.REQUEST.at("pieces")::at), units);
     }
 
     // What it was made with.
@@ -143,56 +133,6 @@ final class StockCutWriter {
                 Optional.empty(),
                 Tape.rule(units.length()),
                 left);
-    }
-
-    // Bars.
-
-    private BarAnswer bar(CutBar bar) {
-        List<PlacedAnswer> pieces = new ArrayList<>(bar.pieces().size());
-        long kerfs = bar.length() - bar.offcut();
-        for (CutBar.PlacedPiece piece : bar.pieces()) {
-            pieces.add(new PlacedAnswer(piece.id(), marked(piece.from()), marked(piece.to())));
-            kerfs -= piece.to() - piece.from();
-        }
-        return new BarAnswer(
-                bar.stock(),
-                marked(bar.length()),
-                bar.count(),
-                pieces,
-                length(kerfs),
-                marked(bar.offcut()),
-                bar.kept(),
-                bar.value());
-    }
-
-    private CertificateAnswer certificate(CuttingCase cutting, CuttingPlan plan) {
-        List<PriceAnswer> prices = new ArrayList<>();
-        long worth = 0;
-        for (int kind = 0; kind < plan.priced().size(); kind++) {
-            Kind priced = plan.priced().get(kind);
-            long price = plan.certificate().prices().get(kind);
-            worth += price * priced.count();
-            prices.add(new PriceAnswer(
-                    priced.length(),
-                    priced.count(),
-                    price,
-                    priced.pieces(),
-                    priced.apart().map(Long::valueOf)));
-        }
-        List<WorthAnswer> worths = new ArrayList<>();
-        for (int i = 0; i < cutting.stock().size(); i++) {
-            StockBar bar = cutting.stock().get(i);
-            worths.add(new WorthAnswer(
-                    bar.id(),
-                    bar.length() + cutting.kerf(),
-                    plan.certificate().worths().get(i)));
-        }
-        Optional<Long> scale = worths.size() == 1 ? Optional.of(worths.get(0).worth()) : Optional.empty();
-        return new CertificateAnswer(Grid.atLeast(units.length().of(1)), prices, worths, worth, scale);
-    }
-
-    private MarkedLength marked(long steps) {
-        return RoofWriter.marked(Grid.length(steps), units);
     }
 
     private double length(long steps) {

@@ -5,6 +5,7 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -15,7 +16,9 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.thalweg.api.json.Posted;
 import org.thalweg.api.wire.TrimsAnswer;
 import org.thalweg.api.wire.TrimsRequest;
+import org.thalweg.packet.LoneProfile;
 import org.thalweg.packet.TrimWork;
+import org.thalweg.trim.Trim;
 import org.thalweg.units.Units;
 
 /** Trims alone: profiles rolled out flat and divided, or the trims of a roof. Remembers nothing. */
@@ -64,9 +67,17 @@ public class TrimResource {
         TrimsAloneWriter writer = new TrimsAloneWriter(units, request, engine.name(), posted.digest());
         if (request.profiles() == null) {
             TrimsReader.OfRoof asked = TrimsReader.ofRoof(request);
-            return writer.answer(asked, TrimWork.onRoof(asked.survey(), asked.spec()));
+            List<Trim> trims = TrimWork.onRoof(asked.survey(), asked.spec());
+            return writer.answer(
+                    asked,
+                    trims,
+                    asked.stock().map(stock -> TrimWork.cut(trims, stock)).orElse(List.of()));
         }
         TrimsReader.Alone asked = TrimsReader.alone(request);
-        return writer.answer(asked, TrimWork.alone(asked.profiles()));
+        List<LoneProfile.Made> made = TrimWork.alone(asked.profiles());
+        return writer.answer(
+                asked,
+                made,
+                asked.cutting().map(stock -> TrimWork.cutAlone(made, stock)).orElse(List.of()));
     }
 }

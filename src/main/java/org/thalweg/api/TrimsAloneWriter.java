@@ -6,11 +6,13 @@ import java.util.Optional;
 import org.thalweg.api.wire.FindingAnswer;
 import org.thalweg.api.wire.LayoutRequest.Include;
 import org.thalweg.api.wire.ProfileAnswer;
+import org.thalweg.api.wire.SheetCutAnswer;
 import org.thalweg.api.wire.TrimAnswer;
 import org.thalweg.api.wire.TrimsAnswer;
 import org.thalweg.api.wire.TrimsAnswer.AloneUsed;
 import org.thalweg.api.wire.TrimsRequest;
 import org.thalweg.packet.LoneProfile;
+import org.thalweg.takeoff.SheetCut;
 import org.thalweg.trim.Trim;
 import org.thalweg.trim.TrimSpec.Sheet;
 import org.thalweg.units.Length;
@@ -25,6 +27,7 @@ final class TrimsAloneWriter {
     private final String engine;
     private final String digest;
     private final TrimUsedWriter used;
+    private final CuttingWriter cutting;
 
     TrimsAloneWriter(Units units, TrimsRequest request, String engine, String digest) {
         this.units = units;
@@ -32,10 +35,11 @@ final class TrimsAloneWriter {
         this.engine = engine;
         this.digest = digest;
         this.used = new TrimUsedWriter(units);
+        this.cutting = new CuttingWriter(units);
     }
 
     /** Of a roof. */
-    TrimsAnswer answer(TrimsReader.OfRoof asked, List<Trim> trims) {
+    TrimsAnswer answer(TrimsReader.OfRoof asked, List<Trim> trims, List<SheetCut> cuts) {
         List<String> left = new ArrayList<>();
         UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
         UsedWriter.ifAbsent(request.hipCap() == null ? null : request.hipCap().leg(), "#/hipCap/leg", left);
@@ -46,15 +50,22 @@ final class TrimsAloneWriter {
                 Optional.of(used.used(asked.spec())),
                 Optional.empty(),
                 Optional.empty(),
+                cutting.used(request.cutting(), asked.stock(), left),
                 Tape.rule(units.length()),
                 left);
         List<FindingAnswer> findings = new ArrayList<>();
         trims.forEach(trim -> findings.addAll(FindingWriter.findings(trim.findings(), units)));
-        return answer(figures, writer(asked.spec().sheet()).write(trims), List.of(), findings);
+        findings.addAll(cutting.findings(cuts));
+        return answer(
+                figures,
+                writer(asked.spec().sheet()).write(trims),
+                List.of(),
+                cutting.cuts(asked.stock(), cuts),
+                findings);
     }
 
     /** Of profiles by themselves. */
-    TrimsAnswer answer(TrimsReader.Alone asked, List<LoneProfile.Made> made) {
+    TrimsAnswer answer(TrimsReader.Alone asked, List<LoneProfile.Made> made, List<SheetCut> cuts) {
         List<String> left = new ArrayList<>();
         TrimUsedWriter.defaults(request.sheet(), "#/sheet", left);
         TrimUsedWriter.defaults(request.stock(), "#/stock", left);
@@ -63,6 +74,7 @@ final class TrimsAloneWriter {
                 Optional.empty(),
                 Optional.of(used.sheet(asked.sheet())),
                 Optional.of(used.stock(asked.stock())),
+                cutting.used(request.cutting(), asked.cutting(), left),
                 Tape.rule(units.length()),
                 left);
         TrimWriter writer = writer(asked.sheet());
@@ -72,7 +84,8 @@ final class TrimsAloneWriter {
             profiles.add(writer.write(each));
             findings.addAll(FindingWriter.findings(each.findings(), units));
         }
-        return answer(figures, List.of(), profiles, findings);
+        findings.addAll(cutting.findings(cuts));
+        return answer(figures, List.of(), profiles, cutting.cuts(asked.cutting(), cuts), findings);
     }
 
     private TrimWriter writer(Sheet sheet) {
@@ -81,7 +94,11 @@ final class TrimsAloneWriter {
     }
 
     private TrimsAnswer answer(
-            AloneUsed figures, List<TrimAnswer> trims, List<ProfileAnswer> profiles, List<FindingAnswer> findings) {
-        return new TrimsAnswer(engine, digest, request.units(), figures, trims, profiles, findings, Cautions.ALL);
+            AloneUsed figures,
+            List<TrimAnswer> trims,
+            List<ProfileAnswer> profiles,
+            Optional<List<SheetCutAnswer>> cuts,
+            List<FindingAnswer> findings) {
+        return new TrimsAnswer(engine, digest, request.units(), figures, trims, profiles, cuts, findings, Cautions.ALL);
     }
 }

@@ -21,6 +21,7 @@ import org.thalweg.finding.Refused;
 import org.thalweg.packet.LoneProfile;
 import org.thalweg.packet.LoneProfile.Run;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.SheetStock;
 import org.thalweg.trim.Bend;
 import org.thalweg.trim.Profile;
 import org.thalweg.trim.TrimSpec;
@@ -50,8 +51,9 @@ final class TrimsReader {
      *
      * @param survey the roof as measured
      * @param spec   what its edges are trimmed with
+     * @param stock  what their pieces are cut from, if that is asked
      */
-    record OfRoof(RoofSurvey survey, TrimSpec spec) {}
+    record OfRoof(RoofSurvey survey, TrimSpec spec, Optional<SheetStock> stock) {}
 
     /**
      * Profiles by themselves, as asked for.
@@ -59,8 +61,9 @@ final class TrimsReader {
      * @param sheet    what they are bent of
      * @param stock    what their pieces are made of
      * @param profiles in their order
+     * @param cutting  what their pieces are cut from, if that is asked
      */
-    record Alone(Sheet sheet, TrimStock stock, List<LoneProfile> profiles) {}
+    record Alone(Sheet sheet, TrimStock stock, List<LoneProfile> profiles, Optional<SheetStock> cutting) {}
 
     static OfRoof ofRoof(TrimsRequest request) {
         return new TrimsReader(request).ofRoof();
@@ -73,6 +76,7 @@ final class TrimsReader {
     private OfRoof ofRoof() {
         PanelForm panel = request.panel();
         TrimSpec spec = trims.spec(request.trims(), seamHeight(panel), hipLeg(), thickness(panel));
+        Optional<SheetStock> stock = cutting();
         // The shape of the request was checked: without profiles it has a roof.
         RoofSurvey survey = RoofReader.read(
                 requireNonNull(request.roof()),
@@ -80,7 +84,15 @@ final class TrimsReader {
                 panel == null ? null : panel.minimumSlope(),
                 PanelReader.PANEL.at("minimumSlope"),
                 tape);
-        return new OfRoof(survey, spec);
+        CuttingReader.refuseDuplicates(request.cutting());
+        return new OfRoof(survey, spec, stock);
+    }
+
+    private Optional<SheetStock> cutting() {
+        return new CuttingReader(request.units().length(), tape)
+                .read(
+                        request.cutting(),
+                        "Trims are not cut from the coil of panels. Leave the coil out; a layout takes it.");
     }
 
     private Length hipLeg() {
@@ -108,6 +120,7 @@ final class TrimsReader {
     private Alone alone() {
         Sheet sheet = trims.sheet(request.sheet(), Origin.REQUEST.at("sheet"), PanelDefaults.THICKNESS);
         TrimStock stock = trims.stock(request.stock(), Origin.REQUEST.at("stock"));
+        Optional<SheetStock> cutting = cutting();
         List<LoneProfile> profiles = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>(0);
         Set<String> ids = new HashSet<>();
@@ -132,7 +145,8 @@ final class TrimsReader {
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
-        return new Alone(sheet, stock, profiles);
+        CuttingReader.refuseDuplicates(request.cutting());
+        return new Alone(sheet, stock, profiles, cutting);
     }
 
     private Profile profile(ProfileForm form, Sheet sheet, Origin at) {

@@ -33,12 +33,15 @@ final class ValleyAloneWriter {
         for (LaidValley valley : job.valleys()) {
             findings.addAll(FindingWriter.findings(valley.findings(), units));
         }
+        CuttingWriter cutting = new CuttingWriter(units);
+        findings.addAll(cutting.findings(job.cuts()));
         return new ValleysAnswer(
                 engine,
                 digest,
                 request.units(),
                 used(asked, request),
                 new ValleyWriter(units, asked.terms(), working(asked, request)).write(job.valleys()),
+                cutting.cuts(asked.stock(), job.cuts()),
                 findings,
                 Cautions.ALL);
     }
@@ -53,6 +56,7 @@ final class ValleyAloneWriter {
         ValleyTerms terms = asked.terms();
         Pitch least = asked.survey().leastSlope();
         UsedWriter used = new UsedWriter(units);
+        List<String> left = defaults(request);
         return new AloneUsed(
                 length(Length.metres(asked.survey().tolerance().metres())),
                 length(terms.panelCover()),
@@ -62,8 +66,9 @@ final class ValleyAloneWriter {
                 used.fastening(terms),
                 used.climate(terms, request.climate()),
                 used.treatments(request.edgeTreatments(), asked.byKind(), asked.byEdge(), terms),
+                new CuttingWriter(units).used(request.cutting(), asked.stock(), left),
                 Tape.rule(units.length()),
-                defaults(request));
+                left);
     }
 
     private static List<String> defaults(ValleyRequest request) {

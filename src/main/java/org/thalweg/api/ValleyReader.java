@@ -21,6 +21,7 @@ import org.thalweg.panel.PanelSpec;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.InnerCorner;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.SheetStock;
 import org.thalweg.units.Angle;
 import org.thalweg.units.Length;
 import org.thalweg.units.LengthUnit;
@@ -58,9 +59,14 @@ final class ValleyReader {
                 .read(spec.cover(), panelReader.sheet(spec).metal(), rules);
         TreatmentReader treatments = new TreatmentReader(request.roof(), unit, tape);
         treatments.read(request.edgeTreatments());
+        Optional<SheetStock> stock = new CuttingReader(unit, tape)
+                .read(
+                        request.cutting(),
+                        "A valley has no panels of its own to cut. Leave the coil out; a layout takes it.");
         CornerForm corner = request.corner();
         RoofSurvey survey = corner == null ? roof(panel) : corner(corner, panel);
-        return new ValleyCase(survey, name(treatments), at(), treatments.byKind(), treatments.byEdge(), terms);
+        CuttingReader.refuseDuplicates(request.cutting());
+        return new ValleyCase(survey, name(treatments), at(), treatments.byKind(), treatments.byEdge(), terms, stock);
     }
 
     private RoofSurvey roof(PanelForm panel) {

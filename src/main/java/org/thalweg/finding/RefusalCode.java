@@ -40,6 +40,8 @@ public enum RefusalCode {
     TOO_MANY_FASTENERS,
     /** The trims take more pieces than are cut in one request. */
     TOO_MANY_TRIM_PIECES,
+    /** Pieces of one width have more different lengths than one cutting plan holds. */
+    TOO_MANY_LENGTHS,
     /** The roof takes more sheets of underlayment than are laid in one request. */
     TOO_MANY_SHEETS,
     /** A clip holds so little against the wind that clips would stand closer together than they are placed. */

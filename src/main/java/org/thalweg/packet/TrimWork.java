@@ -8,6 +8,9 @@ import org.thalweg.finding.Refused;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.roof.Roofs;
+import org.thalweg.takeoff.SheetCut;
+import org.thalweg.takeoff.SheetCutting;
+import org.thalweg.takeoff.SheetStock;
 import org.thalweg.trim.Trim;
 import org.thalweg.trim.TrimSpec;
 import org.thalweg.trim.Trims;
@@ -47,6 +50,31 @@ public final class TrimWork {
     public static List<LoneProfile.Made> alone(List<LoneProfile> profiles) {
         check(profiles.stream().mapToLong(LoneProfile::pieceCount).sum(), PROFILES);
         return profiles.stream().map(LoneProfile::make).toList();
+    }
+
+    /** The pieces of trims of a roof cut from stock. */
+    public static List<SheetCut> cut(List<Trim> trims, SheetStock stock) {
+        SheetCutting cutting = new SheetCutting(stock);
+        trims.forEach(cutting::add);
+        return cutting.cut();
+    }
+
+    /** The pieces of profiles cut from stock; each is marked with the profile, the run and its place in the run. */
+    public static List<SheetCut> cutAlone(List<LoneProfile.Made> made, SheetStock stock) {
+        SheetCutting cutting = new SheetCutting(stock);
+        for (LoneProfile.Made each : made) {
+            for (int run = 0; run < each.runs().size(); run++) {
+                LoneProfile.CutRun cut = each.runs().get(run);
+                for (int piece = 0; piece < cut.pieces().size(); piece++) {
+                    cutting.addTrim(
+                            each.flat().width(),
+                            "%s-%d-%d".formatted(each.asked().id(), run + 1, piece + 1),
+                            cut.pieces().get(piece),
+                            cut.run().count());
+                }
+            }
+        }
+        return cutting.cut();
     }
 
     private static void check(long pieces, Origin at) {

@@ -2,10 +2,12 @@ package org.thalweg.packet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.thalweg.finding.Origin;
 import org.thalweg.packet.LayoutCase.EdgeException;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.RoofSurvey;
+import org.thalweg.takeoff.SheetStock;
 
 /**
  * One valley, asked for alone.
@@ -16,6 +18,7 @@ import org.thalweg.roof.RoofSurvey;
  * @param byKind how panels end at edges, by kind
  * @param byEdge how they end at single edges instead
  * @param terms  pan, fasteners, climate
+ * @param stock  what the pan and its cleats are cut from, if that is asked
  */
 public record ValleyCase(
         RoofSurvey survey,
@@ -23,7 +26,8 @@ public record ValleyCase(
         Origin at,
         Map<EdgeKind, PanelEnd> byKind,
         List<EdgeException> byEdge,
-        ValleyTerms terms) {
+        ValleyTerms terms,
+        Optional<SheetStock> stock) {
 
     public ValleyCase {
         byKind = Map.copyOf(byKind);

@@ -9,6 +9,9 @@ import org.thalweg.finding.Refused;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.Roof;
 import org.thalweg.roof.Roofs;
+import org.thalweg.takeoff.SheetCut;
+import org.thalweg.takeoff.SheetCutting;
+import org.thalweg.takeoff.SheetStock;
 import org.thalweg.valley.SlopedEdge;
 
 /** Lays out valleys that are asked for alone. */
@@ -21,10 +24,12 @@ public final class ValleyJobs {
      *
      * @param roof    the roof as read
      * @param valleys those that lie where the request said; one or more, from the order of the edges
+     * @param cuts    their pans and cleats, cut from stock where there is some
      */
-    public record ValleyJob(Roof roof, List<LaidValley> valleys) {
+    public record ValleyJob(Roof roof, List<LaidValley> valleys, List<SheetCut> cuts) {
         public ValleyJob {
             valleys = List.copyOf(valleys);
+            cuts = List.copyOf(cuts);
         }
     }
 
@@ -52,7 +57,14 @@ public final class ValleyJobs {
         if (!refusals.isEmpty()) {
             throw new Refused(refusals);
         }
-        return new ValleyJob(roof, valleys);
+        return new ValleyJob(
+                roof, valleys, asked.stock().map(stock -> cut(valleys, stock)).orElse(List.of()));
+    }
+
+    private static List<SheetCut> cut(List<LaidValley> valleys, SheetStock stock) {
+        SheetCutting cutting = new SheetCutting(stock);
+        valleys.forEach(valley -> cutting.add(valley.layout()));
+        return cutting.cut();
     }
 
     private static LaidValley lay(Roof roof, SlopedEdge valley, PanelEnds ends, ValleyCase asked) {

@@ -26,6 +26,11 @@ public record Budget(long steps, long nanos, LongSupplier clock) {
         return new Budget(steps, Long.MAX_VALUE, () -> 0);
     }
 
+    /** About so long, by counted work alone. @param milliseconds 0 or more */
+    public static Budget work(int milliseconds) {
+        return steps(milliseconds * STEPS_A_MILLISECOND);
+    }
+
     /**
      * About so long. The clock is given four times as long as the counted work should take, so that it strikes only on a
      * machine that is far too slow or far too busy.

@@ -15,6 +15,7 @@ import org.thalweg.units.Mass;
  * @param uses     what it is for; their amounts add up to the net quantity; never none
  * @param quantity how much
  * @param pieces   how many pieces that is, where it is cut in pieces
+ * @param bars     what it is cut from, where it is cut from stock
  * @param packs    how many packs, where it is sold in packs
  * @param mass     of all that is ordered, where it is known
  */
@@ -24,11 +25,13 @@ public record OrderLine(
         List<Use> uses,
         Quantity quantity,
         OptionalLong pieces,
+        List<SheetCut.Taken> bars,
         OptionalLong packs,
         Optional<Mass> mass) {
 
     public OrderLine {
         uses = List.copyOf(uses);
+        bars = List.copyOf(bars);
     }
 
     /**

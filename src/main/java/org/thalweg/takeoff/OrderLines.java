@@ -10,6 +10,7 @@ import org.thalweg.panel.PlanePanels;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.sealing.SealItem;
 import org.thalweg.sealing.SealRun;
+import org.thalweg.stock.Grid;
 import org.thalweg.takeoff.OrderLine.Made;
 import org.thalweg.trim.Trim;
 import org.thalweg.trim.TrimPiece;
@@ -26,20 +27,29 @@ import org.thalweg.valley.ValleySide;
 /**
  * The order of a job, line by line. Every line is counted from what the layout lists, from nothing else.
  *
- * <p>Known limits: pans, trims and cleats are ordered as long as their pieces are, not yet as whole stock lengths. A cleat along
- * an edge that is no valley is ordered as long as the row of its fasteners, edge distances added.
+ * <p>Pans, trims and cleats are ordered as long as their pieces are, or, where the caller says what they are cut from, as the
+ * bars of a cutting plan. A cleat along an edge that is no valley is as long as the row of its fasteners, edge distances
+ * added.
  *
  * @param lines item by item, in the order of {@link OrderItem}; nothing that is not needed
+ * @param cuts  the cutting plans, item by item; none where the caller gave no stock
+ * @param coil  the panels in one run of coil, where the caller asked for it
  */
-public record OrderLines(List<OrderLine> lines) {
+public record OrderLines(List<OrderLine> lines, List<SheetCut> cuts, Optional<CoilCut> coil) {
 
     public OrderLines {
         lines = List.copyOf(lines);
+        cuts = List.copyOf(cuts);
     }
 
     public static OrderLines of(OrderCase asked) {
         OrderSheet sheet = new OrderSheet(asked.ordering(), asked.laid().roof().tolerance());
+        Optional<CoilCut> coil = coil(asked);
         panels(asked, sheet);
+        coil.ifPresent(cut -> sheet.inOneRun(
+                OrderItem.COIL,
+                made(asked, asked.sheet().girth()),
+                Grid.length(cut.run().length())));
         asked.laid().valleys().forEach(valley -> pan(valley, asked, sheet));
         cleats(asked, sheet);
         clips(asked, sheet);
@@ -48,7 +58,50 @@ public record OrderLines(List<OrderLine> lines) {
         asked.sealing().runs().forEach(run -> seal(run, asked, sheet));
         underlay(asked, sheet);
         asked.ice().ifPresent(ice -> iceBarrier(ice, asked, sheet));
-        return new OrderLines(sheet.lines());
+        List<SheetCut> cuts = cuts(asked);
+        cuts.forEach(sheet::cutFrom);
+        return new OrderLines(sheet.lines(), cuts, coil);
+    }
+
+    private static Optional<CoilCut> coil(OrderCase asked) {
+        return asked.ordering()
+                .stock()
+                .flatMap(SheetStock::coil)
+                .map(offer -> CoilCut.of(
+                        asked.laid().panels(),
+                        asked.laid().spec().cover(),
+                        offer,
+                        asked.laid().roof().tolerance()));
+    }
+
+    private static List<SheetCut> cuts(OrderCase asked) {
+        if (asked.ordering().stock().isEmpty()) {
+            return List.of();
+        }
+        SheetCutting cutting = new SheetCutting(asked.ordering().stock().get());
+        asked.laid().valleys().forEach(cutting::add);
+        int rows = 0;
+        for (FastenerRow row : asked.rows().rows()) {
+            if (row.kind() == FastenerKind.CLEAT && !atValley(row, asked)) {
+                cutting.addCleat(edge(row, asked) + "-cleat-" + ++rows, cleatLength(row, asked));
+            }
+        }
+        asked.trims().forEach(cutting::add);
+        return cutting.cut();
+    }
+
+    /** Goods that are cut together, those of one mark of width, are one line whatever their profiles. */
+    private static Made sheetOf(
+            OrderItem item, Length thickness, Length width, Optional<String> profile, OrderCase asked) {
+        boolean cut = asked.ordering()
+                .stock()
+                .filter(stock -> !stock.offersFor(item, Optional.of(width)).isEmpty())
+                .isPresent();
+        return new Made(
+                asked.sheet().metal(),
+                thickness,
+                cut ? asked.ordering().marked(width) : width,
+                cut ? Optional.empty() : profile);
     }
 
     /** What shows is told as the length of whole panels that would show as much. */
@@ -83,7 +136,12 @@ public record OrderLines(List<OrderLine> lines) {
         }
         sheet.add(
                 OrderItem.VALLEY_PAN,
-                Optional.of(made(asked, valley.spec().coilWidth())),
+                Optional.of(sheetOf(
+                        OrderItem.VALLEY_PAN,
+                        asked.sheet().thickness(),
+                        valley.spec().coilWidth(),
+                        Optional.empty(),
+                        asked)),
                 valley.edge().edge().id(),
                 Quantity.of(Quantity.Kind.LENGTH, pieces, valley.edge().length().metres(), laps),
                 valley.pieces().size());
@@ -95,17 +153,25 @@ public record OrderLines(List<OrderLine> lines) {
                 side.cleat().ifPresent(cleat -> cleat(valley, cleat, sheet));
             }
         }
-        double ends = 2 * asked.laid().rules().edgeDistance().metres();
         for (FastenerRow row : asked.rows().rows()) {
             if (row.kind() == FastenerKind.CLEAT && !atValley(row, asked)) {
                 sheet.add(
                         OrderItem.CLEAT,
                         Optional.empty(),
-                        asked.laid().roof().edges().get(row.edge()).id(),
-                        Quantity.length(row.from().distance(row.to()) + ends),
+                        edge(row, asked),
+                        Quantity.length(cleatLength(row, asked).metres()),
                         1);
             }
         }
+    }
+
+    private static String edge(FastenerRow row, OrderCase asked) {
+        return asked.laid().roof().edges().get(row.edge()).id();
+    }
+
+    private static Length cleatLength(FastenerRow row, OrderCase asked) {
+        double ends = 2 * asked.laid().rules().edgeDistance().metres();
+        return Length.metres(row.from().distance(row.to()) + ends);
     }
 
     private static void cleat(ValleyLayout valley, CleatRun cleat, OrderSheet sheet) {
@@ -154,11 +220,12 @@ public record OrderLines(List<OrderLine> lines) {
         }
         sheet.add(
                 OrderItem.TRIM,
-                Optional.of(new Made(
-                        asked.sheet().metal(),
+                Optional.of(sheetOf(
+                        OrderItem.TRIM,
                         trim.profile().thickness(),
                         asked.ordering().marked(trim.flat().width()),
-                        Optional.of(trim.profile().name()))),
+                        Optional.of(trim.profile().name()),
+                        asked)),
                 trim.edge().id(),
                 Quantity.of(Quantity.Kind.LENGTH, pieces, trim.edge().length().metres(), laps),
                 trim.pieces().size());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.reference.Gauges;
 import org.thalweg.takeoff.OrderLine.Made;
@@ -44,6 +45,7 @@ final class OrderSheet {
         private double lap;
         private double waste;
         private long pieces;
+        private Optional<SheetCut> cut = Optional.empty();
         private final Map<String, Double> uses = new LinkedHashMap<>();
 
         Sum(Optional<Made> made) {
@@ -80,6 +82,34 @@ final class OrderSheet {
         }
     }
 
+    /** Says what goods are cut from: those of the item and the width. */
+    void cutFrom(SheetCut cut) {
+        if (cut.width().isEmpty()) {
+            cutFrom(cut, plain.get(cut.item()));
+            return;
+        }
+        Length width = cut.width().get();
+        ofSheet.forEach((goods, sum) -> {
+            if (goods.item() == cut.item() && goods.width().equals(width)) {
+                cutFrom(cut, sum);
+            }
+        });
+    }
+
+    private static void cutFrom(SheetCut cut, @Nullable Sum sum) {
+        if (sum != null) {
+            sum.cut = Optional.of(cut);
+        }
+    }
+
+    /** Makes an item as much in all as one run of coil takes. */
+    void inOneRun(OrderItem item, Made made, Length run) {
+        Sum sum = ofSheet.get(Goods.of(item, made));
+        if (sum != null) {
+            sum.waste = Math.max(0, run.metres() - sum.net - sum.lap);
+        }
+    }
+
     /** Item by item; goods of one item as they came. */
     List<OrderLine> lines() {
         List<OrderLine> lines = new ArrayList<>(plain.size() + ofSheet.size());
@@ -90,8 +120,10 @@ final class OrderSheet {
     }
 
     private OrderLine line(OrderItem item, Sum sum) {
-        OrderRule rule = ordering.rule(item).packedBy(packs.get(item));
-        Quantity bought = new Quantity(item.kind(), sum.net, sum.lap, sum.waste).bought(rule, tolerance);
+        OrderRule rule =
+                sum.cut.isPresent() ? OrderRule.AS_NEEDED : ordering.rule(item).packedBy(packs.get(item));
+        Quantity needed = new Quantity(item.kind(), sum.net, sum.lap, sum.waste, 0);
+        Quantity bought = sum.cut.map(cut -> cut(needed, cut)).orElse(needed).bought(rule, tolerance);
         List<Use> uses = new ArrayList<>(sum.uses.size());
         sum.uses.forEach((name, amount) -> uses.add(new Use(name, amount)));
         return new OrderLine(
@@ -100,11 +132,22 @@ final class OrderSheet {
                 uses,
                 bought,
                 sum.pieces > 0 ? OptionalLong.of(sum.pieces) : OptionalLong.empty(),
+                sum.cut.map(SheetCut::taken).orElse(List.of()),
                 rule.pack().isPresent()
                         ? OptionalLong.of(
                                 Math.round(bought.ordered() / rule.pack().getAsDouble()))
                         : OptionalLong.empty(),
                 sum.made.map(made -> mass(made, bought)));
+    }
+
+    private static Quantity cut(Quantity needed, SheetCut cut) {
+        double bars = cut.unplaced().metres();
+        double rack = 0;
+        for (SheetCut.Taken taken : cut.taken()) {
+            bars += taken.length().metres();
+            rack += taken.rack() ? taken.length().metres() : 0;
+        }
+        return needed.cut(bars, rack);
     }
 
     private static Mass mass(Made made, Quantity bought) {

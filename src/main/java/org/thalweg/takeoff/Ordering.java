@@ -3,6 +3,7 @@ package org.thalweg.takeoff;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.thalweg.units.Length;
 
 /**
@@ -10,9 +11,10 @@ import org.thalweg.units.Length;
  *
  * @param formed who forms the panels
  * @param rules  how single items are bought; the others as needed
+ * @param stock  what goods of sheet metal are cut from; nothing where they are ordered as long as their pieces
  * @param mark   the finest mark of a shop's tape: widths of sheet that are nearest to the same mark are one width; above 0
  */
-public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules, Length mark) {
+public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules, Optional<SheetStock> stock, Length mark) {
 
     /** Who forms the panels. */
     public enum Formed {
@@ -24,7 +26,7 @@ public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules, Length ma
 
     /** Panels cut to length, everything as needed. */
     public static Ordering plain(Length mark) {
-        return new Ordering(Formed.BY_SUPPLIER, Map.of(), mark);
+        return new Ordering(Formed.BY_SUPPLIER, Map.of(), Optional.empty(), mark);
     }
 
     public Ordering {
@@ -33,7 +35,7 @@ public record Ordering(Formed formed, Map<OrderItem, OrderRule> rules, Length ma
 
     /** The width a shop cuts for this one. */
     Length marked(Length width) {
-        return Length.metres(Math.rint(width.metres() / mark.metres()) * mark.metres());
+        return SheetStock.marked(width, mark);
     }
 
     OrderRule rule(OrderItem item) {

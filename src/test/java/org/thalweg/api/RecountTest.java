@@ -36,7 +36,15 @@ class RecountTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "layouts-gable"})
+    @ValueSource(
+            strings = {
+                "layouts-demo",
+                "layouts-hip",
+                "layouts-shed",
+                "layouts-dormer",
+                "layouts-gable",
+                "takeoffs-dormer"
+            })
     void everyTotalIsFoundAgainInTheLists(String example) throws IOException {
         assertTotals(layOut(example));
     }
@@ -54,7 +62,7 @@ class RecountTest {
 
     /** One more or one less of what is counted, a thousandth and a last digit of a percentage more of what is measured: whoever counts again sees it. */
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "takeoffs-dormer"})
     void anyTotalThatIsALittleWrongIsSeen(String example) throws IOException {
         JsonNode answer = layOut(example);
         for (JsonNode total : answer.path("totals")) {
@@ -267,7 +275,15 @@ class RecountTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "layouts-gable"})
+    @ValueSource(
+            strings = {
+                "layouts-demo",
+                "layouts-hip",
+                "layouts-shed",
+                "layouts-dormer",
+                "layouts-gable",
+                "takeoffs-dormer"
+            })
     void everyOrderLineIsFoundAgainInTheLists(String example) throws IOException {
         JsonNode answer = layOut(example);
         for (JsonNode line : answer.path("orderLines")) {
@@ -287,7 +303,7 @@ class RecountTest {
 
     /** What is ordered, in how many pieces and packs, and what it weighs; the uses are above. */
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "takeoffs-dormer"})
     void whatIsOrderedIsWhatTheListsTake(String example) throws IOException {
         JsonNode answer = layOut(example);
         assertThat(answer.path("orderLines")).isNotEmpty();
@@ -295,7 +311,7 @@ class RecountTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "takeoffs-dormer"})
     void anyOrderThatIsALittleWrongIsSeen(String example) throws IOException {
         JsonNode answer = layOut(example);
         for (JsonNode line : answer.path("orderLines")) {
@@ -347,7 +363,11 @@ class RecountTest {
 
     private static Recount ordered(JsonNode answer, JsonNode line) {
         String item = line.path("item").asText();
+        if (line.has("bars")) {
+            return barsOf(answer, line);
+        }
         return switch (item) {
+            case "coil" -> new Recount(answer.at("/coil/orderedLength/value").asDouble(), 2 * half(answer));
             case "panel" -> new Recount(Recount.of(answer.path("panels"), RecountTest::blank).sum, 1e-6);
             case "valleyPan" -> blanksOf(answer, answer.path("valleys"));
             case "trim" -> blanksOf(answer, trimsOf(answer, line.path("made")));
@@ -364,6 +384,31 @@ class RecountTest {
             }
             default -> packed(answer, line);
         };
+    }
+
+    /** The bars that are cut up, less those that lie on the rack, and the pieces that are on none. */
+    private static Recount barsOf(JsonNode answer, JsonNode line) {
+        double length = 0;
+        int count = 0;
+        for (JsonNode cut : answer.path("cuts")) {
+            if (!cut.path("item").equals(line.path("item"))
+                    || !cut.at("/width/tape").equals(line.at("/made/width/tape"))) {
+                continue;
+            }
+            for (JsonNode bar : cut.path("bars")) {
+                boolean rack = false;
+                for (JsonNode stock : answer.at("/used/cutting/stock")) {
+                    rack |= stock.path("id").equals(bar.path("stock"))
+                            && stock.path("kind").asText().equals("rack");
+                }
+                length += rack
+                        ? 0
+                        : bar.path("count").asInt() * bar.at("/length/value").asDouble();
+                count++;
+            }
+            assertThat(cut.path("unplaced")).isEmpty();
+        }
+        return new Recount(length, half(answer) * (1 + count));
     }
 
     /** What is needed with some more, in whole packs; single pieces where none are told of. */
@@ -404,12 +449,16 @@ class RecountTest {
     private static List<JsonNode> trimsOf(JsonNode answer, JsonNode made) {
         List<JsonNode> trims = new ArrayList<>();
         for (JsonNode trim : answer.path("trims")) {
-            if (trim.path("profile").equals(made.path("profile"))
-                    && trim.at("/flatWidth/tape").equals(made.at("/width/tape"))) {
+            if (sameProfile(trim, made) && trim.at("/flatWidth/tape").equals(made.at("/width/tape"))) {
                 trims.add(trim);
             }
         }
         return trims;
+    }
+
+    /** Trims that are cut together from stock are one line, whatever their profiles. */
+    private static boolean sameProfile(JsonNode trim, JsonNode made) {
+        return !made.has("profile") || trim.path("profile").equals(made.path("profile"));
     }
 
     /** All the blanks of some valleys or trims end to end, as long as their outlines. */
@@ -451,7 +500,7 @@ class RecountTest {
 
     /** A count that stands beside the list it counts. */
     @ParameterizedTest
-    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer"})
+    @ValueSource(strings = {"layouts-demo", "layouts-hip", "layouts-shed", "layouts-dormer", "takeoffs-dormer"})
     void everyCountIsThatOfTheListBesideIt(String example) throws IOException {
         JsonNode answer = layOut(example);
         for (String list : List.of("fasteners", "clips")) {
@@ -538,8 +587,7 @@ class RecountTest {
     private static Map<String, Recount> trimmed(JsonNode answer, JsonNode made) {
         Map<String, Recount> uses = new TreeMap<>();
         for (JsonNode trim : answer.path("trims")) {
-            boolean same = trim.path("profile").equals(made.path("profile"))
-                    && trim.at("/flatWidth/tape").equals(made.at("/width/tape"));
+            boolean same = sameProfile(trim, made) && trim.at("/flatWidth/tape").equals(made.at("/width/tape"));
             if (same && trim.path("pieces").size() > 0) {
                 uses.put(
                         trim.path("edge").asText(),

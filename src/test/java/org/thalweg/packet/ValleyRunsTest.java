@@ -45,7 +45,8 @@ class ValleyRunsTest {
                 Origin.REQUEST,
                 Map.of(),
                 List.of(),
-                Terms.usual(Length.metres(0.5), widening)));
+                Terms.usual(Length.metres(0.5), widening),
+                Optional.empty()));
     }
 
     @Test

@@ -50,7 +50,15 @@ class QuantityTest {
 
     @Test
     void noPartOfAnOrderIsLessThanNothing() {
-        assertThat(Quantity.of(Kind.LENGTH, 10, 11, 1)).isEqualTo(new Quantity(Kind.LENGTH, 10, 0, 0));
-        assertThatThrownBy(() -> new Quantity(Kind.COUNT, 1, 0, -1)).hasMessageContaining("0 or more");
+        assertThat(Quantity.of(Kind.LENGTH, 10, 11, 1)).isEqualTo(new Quantity(Kind.LENGTH, 10, 0, 0, 0));
+        assertThatThrownBy(() -> new Quantity(Kind.COUNT, 1, 0, -1, 0)).hasMessageContaining("0 or more");
+        assertThatThrownBy(() -> new Quantity(Kind.LENGTH, 1, 0, 0, -1)).hasMessageContaining("0 or more");
+    }
+
+    @Test
+    void whatLiesOnTheRackIsNotBought() {
+        Quantity cut = Quantity.of(Kind.LENGTH, 10, 8.5, 0.5).cut(12, 3);
+        assertThat(cut.waste()).isCloseTo(3, within(ROUNDING));
+        assertThat(cut.ordered()).isCloseTo(9, within(ROUNDING));
     }
 }

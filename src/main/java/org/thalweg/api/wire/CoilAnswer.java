@@ -20,7 +20,7 @@ import org.thalweg.api.Limits;
  */
 @Schema(
         name = "CoilCut",
-        requiredProperties = {"stock", "orderedLength", "panelLength", "squareLength", "run", "layingOrder", "paired"},
+        requiredProperties = {"stock", "orderedLength", "panelLength", "squareLength", "run", "layingOrder"},
         description =
                 "Panels one after the other from a coil whose end is square before and after; neighbours share a cut where their ends lean"
                         + " alike.")
@@ -37,10 +37,10 @@ public record CoilAnswer(
         @Schema(description = "Coil that the panels take when each is cut from a square blank of its own.")
         MarkedLength squareLength,
 
-        @Schema(ref = "PositiveArea", description = "Area of the ordered length, when `width` is given.")
+        @Schema(ref = "PositiveArea", description = "Area of the ordered length, when the width is known.")
         Optional<Double> orderedArea,
 
-        @Schema(ref = "PositiveArea", description = "Area of the panels themselves, when `width` is given.")
+        @Schema(ref = "PositiveArea", description = "Area of the panels themselves, when the width is known.")
         Optional<Double> materialArea,
 
         @Schema(description = "The shortest run, in the order it is cut.", maxItems = Limits.COIL_PANELS)
@@ -49,8 +49,8 @@ public record CoilAnswer(
         @Schema(description = "The shortest run that keeps the order the panels are laid in.")
         LayingOrderAnswer layingOrder,
 
-        @Schema(description = "Square blanks of one panel or two, head to head.")
-        PairedAnswer paired) {
+        @Schema(description = "Square blanks of one panel or two, head to head; not in a layout.")
+        Optional<PairedAnswer> paired) {
 
     /**
      * The run in the order of laying.

@@ -26,6 +26,8 @@ import org.thalweg.panel.Lead;
  * @param movement how far panels move
  * @param underlayment the sheets under the metal
  * @param sealing  tape, sealant, closures and rivets
+ * @param cuts     goods of sheet metal cut from stock
+ * @param coil     the panels in one run of coil
  * @param order    equal blanks, counted
  * @param orderLines what to order
  * @param totals   sums of what is listed
@@ -124,6 +126,15 @@ public record LayoutAnswer(
                 maxItems = Limits.SEAL_RUNS)
         List<SealRunAnswer> sealing,
 
+        @Schema(
+                description =
+                        "Goods of sheet metal cut from stock, by item and width, pans, trims, then cleats; where `cutting` was given.",
+                maxItems = Limits.ORDER_LINES)
+        Optional<List<SheetCutAnswer>> cuts,
+
+        @Schema(description = "The panels in one run of coil, where `cutting` names a coil.")
+        Optional<CoilAnswer> coil,
+
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<BlankLine> order,
 
@@ -138,7 +149,7 @@ public record LayoutAnswer(
         @Schema(
                 description = "What a crew should know: first of the roof, in the order of the planes and edges, then"
                         + " of the panels, in their order, then of the valleys, the hips, the fasteners, what moves, the"
-                        + " trims and the wind.",
+                        + " trims, the wind and the pieces that no stock was found for.",
                 maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 

@@ -29,6 +29,7 @@ import org.thalweg.roof.PanelHold;
  * @param wind           what clips are spaced for
  * @param climate        heat and rain
  * @param ordering       how the job is bought
+ * @param cutting        what goods of sheet metal are cut from
  * @param laying         what single planes get instead
  * @param include        what else to answer
  * @param tolerance      how well the roof was measured
@@ -92,6 +93,14 @@ public record LayoutRequest(
 
         @Schema(description = "How the job is bought. Default: each member's own.") @Nullable @Valid
         OrderingForm ordering,
+
+        @Schema(
+                description =
+                        "What pans, trims, cleats and the panels formed on site are cut from. Default: none; they are ordered as long as"
+                                + " their pieces.")
+        @Nullable
+        @Valid
+        CuttingForm cutting,
 
         @Schema(
                 maxProperties = Limits.PLANES,

@@ -26,6 +26,7 @@ import org.thalweg.roof.PanelHold;
  * @param wind           what clips are spaced for
  * @param climate        heat and rain
  * @param ordering       how it is bought
+ * @param cutting        what goods of sheet metal were cut from
  * @param tapeRule       how tape marks are rounded
  * @param defaults       which of them the request left out
  */
@@ -78,6 +79,9 @@ public record LayoutUsed(
 
         ValleyUsed.ClimateUsed climate,
         OrderingUsed ordering,
+
+        @Schema(description = "What goods of sheet metal were cut from, when it was given.")
+        Optional<CuttingUsed> cutting,
 
         @Schema(description = "How tape marks are rounded.", maxLength = 200)
         String tapeRule,

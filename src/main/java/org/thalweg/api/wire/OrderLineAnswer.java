@@ -15,16 +15,19 @@ import org.thalweg.api.problem.Figure;
  * @param net      what does its work
  * @param lap      what lies under laps and in folds
  * @param waste    what is lost or left over
- * @param ordered  all of them
+ * @param ordered  what to order
+ * @param rack     what lies on the rack
  * @param unit     of these four and of the uses
  * @param pieces   how many pieces
+ * @param bars     what they are cut from
  * @param packs    how many packs
  * @param mass     of all that is ordered
  */
 @Schema(
         name = "OrderLine",
         requiredProperties = {"item", "uses", "net", "lap", "waste", "ordered", "unit"},
-        description = "One line of the order. `net`, `lap` and `waste` add up to `ordered` to the last digit.")
+        description =
+                "One line of the order. `net`, `lap` and `waste` add up to `ordered` and `rack` to the last digit.")
 public record OrderLineAnswer(
         @Schema(
                 description =
@@ -83,11 +86,24 @@ public record OrderLineAnswer(
         String unit,
 
         @Schema(
+                description = "What of it lies on the rack and is not ordered; where it is cut from stock.",
+                format = "double",
+                minimum = "0",
+                maximum = "1e12",
+                examples = "96")
+        Optional<Double> rack,
+
+        @Schema(
                 description = "How many pieces it is cut in, where it is cut.",
                 minimum = "1",
                 maximum = "1e9",
                 examples = "38")
         Optional<Long> pieces,
+
+        @Schema(
+                description = "What they are cut from, in the order of the stock; where they are cut from stock.",
+                maxItems = Limits.STOCK_SORTS)
+        Optional<List<BarsTaken>> bars,
 
         @Schema(
                 description = "How many packs: of `ordering`, rolls, cartridges.",
@@ -131,6 +147,26 @@ public record OrderLineAnswer(
 
             @Schema(description = "The shape it is braked to, where it has a name.", maxLength = Limits.ID_ANSWERED)
             Optional<String> profile) {}
+
+    /**
+     * Bars of one sort.
+     *
+     * @param stock  which
+     * @param length of one
+     * @param count  how many
+     */
+    @Schema(
+            name = "BarsTaken",
+            requiredProperties = {"stock", "length", "count"},
+            description = "Bars of one sort that are cut up, bought or from the rack.")
+    public record BarsTaken(
+            @Schema(description = "Id of the stock.", maxLength = Limits.ID_LENGTH, examples = "ten-foot")
+            String stock,
+
+            @Schema(description = "Length of one.") MarkedLength length,
+
+            @Schema(description = "How many.", format = "int32", minimum = "1", maximum = "100000", examples = "7")
+            int count) {}
 
     /**
      * What part of a line is for.

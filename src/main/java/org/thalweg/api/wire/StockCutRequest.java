@@ -173,13 +173,8 @@ public record StockCutRequest(
             @Min(1)
             @Max(Limits.CUT_COUNT)
             @Nullable
-            Long count) {
-
-        /** A bar unless it says otherwise. */
-        public StockKind kindOrBar() {
-            return kind == null ? StockKind.BAR : kind;
-        }
-    }
+            Long count)
+            implements BarForm {}
 
     /**
      * Pieces that are alike.

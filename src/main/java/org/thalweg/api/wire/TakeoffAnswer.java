@@ -1,6 +1,7 @@
 package org.thalweg.api.wire;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 
@@ -11,6 +12,8 @@ import org.thalweg.api.Limits;
  * @param digest     which request
  * @param units      the caller's units
  * @param used       the figures it was laid with
+ * @param cuts       goods of sheet metal cut from stock
+ * @param coil       the panels in one run of coil
  * @param order      equal blanks, counted
  * @param orderLines the order
  * @param totals     sums of what the layout lists
@@ -39,6 +42,15 @@ public record TakeoffAnswer(
         UnitsForm units,
 
         LayoutUsed used,
+
+        @Schema(
+                description =
+                        "Goods of sheet metal cut from stock, by item and width, pans, trims, then cleats; where `cutting` was given.",
+                maxItems = Limits.ORDER_LINES)
+        Optional<List<SheetCutAnswer>> cuts,
+
+        @Schema(description = "The panels in one run of coil, where `cutting` names a coil.")
+        Optional<CoilAnswer> coil,
 
         @Schema(description = "Equal blanks counted, the longest first.", maxItems = Limits.PANELS_ANSWERED)
         List<LayoutAnswer.BlankLine> order,

@@ -17,6 +17,7 @@ import org.thalweg.api.wire.TrimsUsed.StockUsed;
  * @param used     the figures they were laid out with
  * @param trims    of the roof
  * @param profiles by themselves
+ * @param cuts     their pieces cut from stock
  * @param findings what a crew should know of them
  * @param cautions what holds for every roof
  */
@@ -41,6 +42,11 @@ public record TrimsAnswer(
         @Schema(description = "The profiles, in the order of the request.", maxItems = Limits.PROFILES)
         List<ProfileAnswer> profiles,
 
+        @Schema(
+                description = "Goods of sheet metal cut from stock, by item and width; where `cutting` was given.",
+                maxItems = Limits.ORDER_LINES)
+        Optional<List<SheetCutAnswer>> cuts,
+
         @Schema(description = "What a crew should know of them.", maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 
@@ -54,6 +60,7 @@ public record TrimsAnswer(
      * @param trims     what the edges of the roof got
      * @param sheet     what profiles are bent of
      * @param stock     what their pieces are made of
+     * @param cutting        what goods of sheet metal were cut from
      * @param tapeRule  how tape marks are rounded
      * @param defaults  which of them the request left out
      */
@@ -75,6 +82,9 @@ public record TrimsAnswer(
 
             @Schema(description = "What their pieces are made of.")
             Optional<StockUsed> stock,
+
+            @Schema(description = "What goods of sheet metal were cut from, when it was given.")
+            Optional<CuttingUsed> cutting,
 
             @Schema(description = "How tape marks are rounded.", maxLength = 200)
             String tapeRule,

@@ -25,6 +25,7 @@ import org.thalweg.api.wire.TrimsForm.StockForm;
  * @param panel     and the panels on it
  * @param hipCap    and the cap of its hips
  * @param trims     and what its edges get
+ * @param cutting   what their pieces are cut from
  * @param include   what else to answer
  * @param tolerance how well the roof was measured
  */
@@ -67,6 +68,9 @@ public record TrimsRequest(
 
         @Schema(description = "What the edges of the roof get. Default: each member's own.") @Nullable @Valid
         TrimsForm trims,
+
+        @Schema(description = "What the pieces are cut from. Default: none.") @Nullable @Valid
+        CuttingForm cutting,
 
         @Schema(description = "What else to answer: `working`. Default: nothing else.")
         @Size(max = Limits.INCLUDES)

@@ -26,6 +26,7 @@ import org.thalweg.api.wire.LayoutRequest.TreatmentForm;
  * @param fastening      how things are fastened
  * @param climate        heat and rain
  * @param edgeTreatments how panels end at it
+ * @param cutting        what pans and cleats are cut from
  * @param include        what else to answer
  * @param tolerance      how well the roof was measured
  */
@@ -80,6 +81,9 @@ public record ValleyRequest(
         @Size(max = Limits.TREATMENTS)
         @Nullable
         Map<@Size(min = 1, max = 2 * Limits.ID_LENGTH + 1) String, @Valid TreatmentForm> edgeTreatments,
+
+        @Schema(description = "What the pan and its cleats are cut from. Default: none.") @Nullable @Valid
+        CuttingForm cutting,
 
         @Schema(description = "What else to answer: `working`. Default: nothing else.")
         @Size(max = Limits.INCLUDES)

@@ -3,6 +3,7 @@ package org.thalweg.api.wire;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
@@ -15,6 +16,7 @@ import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
  * @param units    the caller's units
  * @param used     the figures it was laid out with
  * @param valleys  the valley; several where other planes part its line
+ * @param cuts     the pan and its cleats cut from stock
  * @param findings what a crew should know of it
  * @param cautions what holds for every roof
  */
@@ -37,6 +39,12 @@ public record ValleysAnswer(
                 maxItems = Limits.EDGES)
         List<ValleyAnswer> valleys,
 
+        @Schema(
+                description =
+                        "Goods of sheet metal cut from stock, by item and width, the pan first; where `cutting` was given.",
+                maxItems = Limits.ORDER_LINES)
+        Optional<List<SheetCutAnswer>> cuts,
+
         @Schema(description = "What a crew should know of it.", maxItems = Limits.FINDINGS)
         List<FindingAnswer> findings,
 
@@ -54,6 +62,7 @@ public record ValleysAnswer(
      * @param fastening      spacings
      * @param climate        heat and rain
      * @param edgeTreatments how panels end
+     * @param cutting        what goods of sheet metal were cut from
      * @param tapeRule       how tape marks are rounded
      * @param defaults       which of them the request left out
      */
@@ -95,6 +104,9 @@ public record ValleysAnswer(
                                     + " filled in.",
                     maxProperties = Limits.TREATMENTS)
             Map<String, TreatmentUsed> edgeTreatments,
+
+            @Schema(description = "What goods of sheet metal were cut from, when it was given.")
+            Optional<CuttingUsed> cutting,
 
             @Schema(description = "How tape marks are rounded.", maxLength = 200)
             String tapeRule,
