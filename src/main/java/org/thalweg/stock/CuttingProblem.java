@@ -96,18 +96,9 @@ final class CuttingProblem {
         return free;
     }
 
-    /** Whether a kind may not lie on a bar that holds these. */
-    boolean clashes(int kind, int[] counts) {
-        if (free) {
-            return false;
-        }
-        BitSet others = apart[kind];
-        for (int other = others.nextSetBit(0); other >= 0; other = others.nextSetBit(other + 1)) {
-            if (other != kind && counts[other] > 0) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether a kind may not lie on a bar that holds these other kinds. */
+    boolean clashes(int kind, BitSet held) {
+        return !free && apart[kind].intersects(held);
     }
 
     /** Whether a bar may be cut so: nothing more than is wanted, nothing beside what it must be apart from. */
@@ -117,7 +108,7 @@ final class CuttingProblem {
             if (pattern.count(i) > wanted[kind] || pattern.count(i) > 1 && apart[kind].get(kind)) {
                 return false;
             }
-            for (int j = i + 1; j < pattern.size(); j++) {
+            for (int j = i + 1; !free && j < pattern.size(); j++) {
                 if (apart[kind].get(pattern.kind(j))) {
                     return false;
                 }

@@ -18,7 +18,9 @@ final class CuttingSolver {
 
     private CuttingSolver(CuttingProblem problem, Work work) {
         this.work = work;
-        this.incumbent = new Incumbent(problem, Bounds.best(problem));
+        List<Lot> first = GreedyFill.longestFirst(problem, work);
+        this.incumbent = new Incumbent(problem, Bounds.best(problem, Lot.cost(first, problem), work), work);
+        incumbent.offer(first, List.of());
     }
 
     /** The best plan and the best bound that the work allows; with no work at all a rule of thumb and the area. */
@@ -30,7 +32,6 @@ final class CuttingSolver {
 
     private void solve() {
         CuttingProblem problem = incumbent.problem();
-        incumbent.offer(GreedyFill.longestFirst(problem), List.of());
         if (!done()) {
             incumbent.offer(GreedyFill.fullest(problem, work), List.of());
         }

@@ -7,16 +7,18 @@ import java.util.List;
 final class Incumbent {
 
     private final CuttingProblem problem;
+    private final Work work;
     private List<Lot> lots = List.of();
     private long cost = Long.MAX_VALUE;
     private Certificate certificate;
     private long bound;
     private boolean searched;
 
-    Incumbent(CuttingProblem problem, Certificate certificate) {
+    Incumbent(CuttingProblem problem, Certificate certificate, Work work) {
         this.problem = problem;
+        this.work = work;
         this.certificate = certificate;
-        this.bound = certificate.bound(problem);
+        this.bound = certificate.bound(problem, work);
     }
 
     CuttingProblem problem() {
@@ -34,7 +36,7 @@ final class Incumbent {
     }
 
     void offer(Certificate other) {
-        long offered = other.bound(problem);
+        long offered = other.bound(problem, work);
         if (offered > bound) {
             bound = offered;
             certificate = other;
