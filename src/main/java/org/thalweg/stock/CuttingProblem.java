@@ -203,6 +203,20 @@ final class CuttingProblem {
         return new CuttingProblem(longer, counts, enough, more);
     }
 
+    /**
+     * Every sort of bar a second time, paid for, of which there are none as yet; and at last a bar without limit for any piece.
+     *
+     * @param tooDear what that one costs
+     */
+    CuttingProblem withPaidTwins(long tooDear) {
+        BarType[] more = Arrays.copyOf(bars, 2 * bars.length + 1);
+        for (int type = 0; type < bars.length; type++) {
+            more[bars.length + type] = new BarType(bars[type].room(), 0, 0);
+        }
+        more[2 * bars.length] = new BarType(Arrays.stream(lengths).max().orElseThrow(), tooDear, UNLIMITED);
+        return new CuttingProblem(lengths, wanted, more, apart);
+    }
+
     private boolean fitsUnlimited(long length) {
         return Arrays.stream(bars).anyMatch(bar -> !bar.limited() && bar.room() >= length);
     }

@@ -10,6 +10,8 @@ final class CuttingSolver {
     /** Dives may take this part of what is left each; the search has the rest. */
     private static final double FOR_DIVES = 0.3;
 
+    private static final double FOR_BARS = 0.5;
+
     private static final double FOR_RECUTTING = 0.7;
 
     private final Work work;
@@ -46,6 +48,9 @@ final class CuttingSolver {
 
     private void closeGap(ColumnGeneration.Fractions root) {
         new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, 0);
+        if (!done() && !incumbent.problem().plain()) {
+            new BarSearch(incumbent, pool, work.share(FOR_BARS)).run();
+        }
         if (!done() && !incumbent.problem().plain()) {
             new Recutting(incumbent, work.share(FOR_RECUTTING)).run();
         }

@@ -21,6 +21,13 @@ final class Incumbent {
         this.bound = certificate.bound(problem, work);
     }
 
+    /** No plan yet, and only those below a cost are of use. */
+    static Incumbent below(long cost, CuttingProblem problem, Certificate certificate, Work work) {
+        Incumbent incumbent = new Incumbent(problem, certificate, work);
+        incumbent.cost = cost;
+        return incumbent;
+    }
+
     CuttingProblem problem() {
         return problem;
     }

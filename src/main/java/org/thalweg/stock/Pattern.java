@@ -30,6 +30,11 @@ final class Pattern implements Comparable<Pattern> {
         return new Pattern(type, new int[] {kind, count});
     }
 
+    /** The same pieces from another sort of bar. */
+    Pattern from(int otherType) {
+        return new Pattern(otherType, pairs);
+    }
+
     /** The sort of bar it is cut from. */
     int type() {
         return type;
