@@ -125,7 +125,8 @@ class StockCutsDoorTest {
         assertThat(answer.path("unplaced").toString())
                 .isEqualTo("[{\"id\":\"long\",\"count\":2,\"reason\":\"tooLong\"}]");
         assertThat(answer.path("barCount").asInt()).isEqualTo(1);
-        assertThat(answer.path("proven").asBoolean()).isFalse();
+        assertThat(answer.path("proven").asBoolean()).isTrue();
+        assertThat(answer.at("/certificate/prices").findValuesAsText("count")).containsExactly("1");
         JsonNode finding = answer.at("/findings/0");
         assertThat(finding.path("code").asText()).isEqualTo("PIECE_TOO_LONG");
         assertThat(finding.path("place").toString())
@@ -139,6 +140,7 @@ class StockCutsDoorTest {
         JsonNode answer = good(posted("{\"id\": \"rest\", \"kind\": \"rack\", \"length\": 50}", piece("a", 48, 3), ""));
         assertThat(answer.path("unplaced").toString())
                 .isEqualTo("[{\"id\":\"a\",\"count\":2,\"reason\":\"tooFewBars\"}]");
+        assertThat(answer.path("proven").asBoolean()).isFalse();
         assertThat(answer.at("/findings/0/code").asText()).isEqualTo("TOO_FEW_BARS");
     }
 
