@@ -81,7 +81,7 @@ final class BarSearch {
         int[] more = node.available().clone();
         more[sort] -= more[sort] == CuttingProblem.UNLIMITED ? 0 : whole + 1;
         more[sorts + sort] += whole + 1;
-        enter(more, node.paid() + (whole + 1) * incumbent.problem().bar(sort).cost(), near, node.bound());
+        enter(more, node.paid() + incumbent.problem().bar(sort).cost(whole + 1), near, node.bound());
     }
 
     /** The fractions of what is left, a dive from there, and the node kept if plans below the best are still possible. */

@@ -31,6 +31,7 @@ final class ColumnGeneration {
     private final Simplex simplex;
     private final PatternPricing pricing;
     private final long scale;
+    private final long dearestPrice;
     private final long[] prices;
     private final long[] uppers;
     private Certificate best;
@@ -47,6 +48,7 @@ final class ColumnGeneration {
         this.simplex = new Simplex(problem, work);
         this.pricing = new PatternPricing(problem, work);
         this.scale = scale();
+        this.dearestPrice = LARGEST_SUM / Math.max(1, problem.pieces());
         this.prices = new long[problem.kinds()];
         this.uppers = new long[problem.barTypes()];
         this.best = Certificate.of(prices, uppers);
@@ -81,7 +83,7 @@ final class ColumnGeneration {
     private boolean round() {
         for (int kind = 0; kind < problem.kinds(); kind++) {
             double price = Math.min(simplex.price(kind), MOST_PRICE * problem.dearest());
-            prices[kind] = Math.max(0, (long) Math.floor(price * scale));
+            prices[kind] = Math.min(dearestPrice, Math.max(0, (long) Math.floor(price * scale)));
         }
         pricing.price(prices);
         List<Pattern> found = new ArrayList<>();

@@ -42,7 +42,7 @@ final class Cover {
     }
 
     long least(long worth, Work work) {
-        best = Long.MAX_VALUE;
+        best = CuttingProblem.DEAREST_PLAN;
         choices = 0;
         choose(0, worth, 0);
         work.spend(STEPS_A_CHOICE * (choices + order.length));
@@ -56,7 +56,7 @@ final class Cover {
 
     /** Up, but for what doubles may have added. */
     private static long roundedUp(double cost) {
-        return (long) Math.ceil(cost - Math.max(1e-6, cost * 1e-12));
+        return (long) Math.min(CuttingProblem.DEAREST_PLAN, Math.ceil(cost - Math.max(1e-6, cost * 1e-12)));
     }
 
     private double inParts(int from, long worth) {
@@ -88,7 +88,9 @@ final class Cover {
             choose(
                     i + 1,
                     worth - count * worths[type],
-                    cost + count * problem.bar(type).cost());
+                    Math.min(
+                            CuttingProblem.DEAREST_PLAN,
+                            cost + problem.bar(type).cost(count)));
         }
     }
 }

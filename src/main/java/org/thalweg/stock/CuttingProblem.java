@@ -12,6 +12,9 @@ final class CuttingProblem {
     /** As many bars as anybody wants. */
     static final int UNLIMITED = Integer.MAX_VALUE;
 
+    /** Costs from here up are all alike: bars that nobody has, each dearer than a whole plan. Two of these still fit a long. */
+    static final long DEAREST_PLAN = 1L << 60;
+
     private final long[] lengths;
     private final int[] wanted;
     private final BarType[] bars;
@@ -28,6 +31,11 @@ final class CuttingProblem {
     record BarType(long room, long cost, int available) {
         boolean limited() {
             return available != UNLIMITED;
+        }
+
+        /** Cost of so many. */
+        long cost(long count) {
+            return cost > 0 && count > DEAREST_PLAN / cost ? DEAREST_PLAN : cost * count;
         }
     }
 

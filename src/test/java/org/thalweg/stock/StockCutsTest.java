@@ -337,6 +337,34 @@ class StockCutsTest {
         assertThat(plan.gap()).isLessThanOrEqualTo(1);
     }
 
+    /** Bars that nobody has are dearer than a plan of a million of the dearest, a million times: more than a long holds. */
+    @Test
+    void aMillionPiecesAndOneOfTheDearestBarsForThemAreStillCounted() {
+        List<StockBar> stock = new ArrayList<>();
+        stock.add(new StockBar("long", 6000, CuttingCase.DEAREST, OptionalInt.of(1)));
+        for (int i = 0; i < 59; i++) {
+            stock.add(new StockBar("short" + i, 1000 + i, CuttingCase.DEAREST, OptionalInt.of(100_000)));
+        }
+        CuttingPlan plan = Plans.lawful(new CuttingCase(
+                stock, List.of(CutPiece.of("a", 5900, 999_998), CutPiece.of("b", 1000, 2)), 0, 1, SHORT));
+        assertThat(plan.unplaced()).containsExactly(new Unplaced("a", 999_997, Reason.TOO_FEW_BARS));
+        assertThat(plan.cost()).isEqualTo(3 * CuttingCase.DEAREST);
+        assertThat(plan.proven()).isFalse();
+    }
+
+    /** 2 billion rooms would be 16 GB; their number is known before any is made. */
+    @Test
+    void aTableOfPricesThatIsTooLargeIsNotMade() {
+        long[] lengths = {1_000_003, 1_000_001};
+        CuttingProblem.BarType bar = new CuttingProblem.BarType(CuttingCase.LONGEST, 1, CuttingProblem.UNLIMITED);
+        PricingTable fine = new PricingTable(new CuttingProblem(lengths, new int[] {9, 9}, bar));
+        assertThat(fine.affordable()).isFalse();
+        assertThat(fine.entries()).isGreaterThan(CuttingCase.LONGEST);
+        long[] even = {1_000_000, 500_000};
+        assertThat(new PricingTable(new CuttingProblem(even, new int[] {9, 9}, bar)).affordable())
+                .isTrue();
+    }
+
     @Test
     void aGridFarTooFineStillHasAPlanAndABound() {
         List<CutPiece> pieces = new ArrayList<>();
