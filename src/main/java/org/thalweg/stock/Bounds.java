@@ -2,6 +2,7 @@ package org.thalweg.stock;
 
 import java.util.Arrays;
 import java.util.function.LongUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Lower bounds in microseconds, for one sort of bar. Each is a dual feasible function: a price by length alone such that
@@ -14,19 +15,38 @@ final class Bounds {
     /** Rounding to k-ths beyond this finds nothing in practice. [common practice, no source] */
     private static final int FINEST = 20;
 
+    /** Most of them divide. */
+    private static final long STEPS_A_PRICE = 4;
+
     private final CuttingProblem problem;
     private final long room;
+    private final long enough;
+    private final long[] lengths;
+    private final int[] wanted;
     private Certificate best;
+    private long bars;
 
-    private Bounds(CuttingProblem problem) {
+    private Bounds(CuttingProblem problem, long enough) {
         this.problem = problem;
         this.room = problem.bar(0).room();
+        this.enough = enough / problem.bar(0).cost();
+        int[] kinds = IntStream.range(0, problem.kinds())
+                .filter(kind -> problem.wanted(kind) > 0)
+                .toArray();
+        this.lengths = Arrays.stream(kinds).mapToLong(problem::length).toArray();
+        this.wanted = Arrays.stream(kinds).map(problem::wanted).toArray();
         this.best = area(problem);
+        this.bars = bars(length -> length, room);
     }
 
-    /** The best of all families. */
-    static Certificate best(CuttingProblem problem) {
-        return problem.plain() ? new Bounds(problem).search() : area(problem);
+    /**
+     * The best of all families.
+     *
+     * @param enough a plan of this cost is known: a bound that reaches it is the best
+     */
+    static Certificate best(CuttingProblem problem, long enough, Work work) {
+        work.spend(2L * problem.kinds());
+        return problem.plain() ? new Bounds(problem, enough).search(work) : area(problem);
     }
 
     /** Pieces and bars at their length. */
@@ -38,15 +58,14 @@ final class Bounds {
         return Certificate.of(lengths, rooms);
     }
 
-    private Certificate search() {
-        for (int k = 1; k <= FINEST; k++) {
-            offer(roundedToParts(k), room * k);
+    private Certificate search(Work work) {
+        for (int k = 1; k <= FINEST && bars < enough; k++) {
+            offer(roundedToParts(k), room * k, work);
         }
-        for (int kind = 0; kind < problem.kinds(); kind++) {
-            long alpha = problem.length(kind);
-            if (2 * alpha <= room) {
-                offer(withoutShort(alpha), room);
-                offer(countedIn(alpha), 2 * (room / alpha));
+        for (int i = 0; i < lengths.length && bars < enough; i++) {
+            if (2 * lengths[i] <= room) {
+                offer(withoutShort(lengths[i]), room, work);
+                offer(countedIn(lengths[i]), 2 * (room / lengths[i]), work);
             }
         }
         return best;
@@ -70,11 +89,22 @@ final class Bounds {
                 : 2 * length == room ? whole : 2 * (length / alpha);
     }
 
-    private void offer(LongUnaryOperator price, long worth) {
-        Certificate offered = certificate(price, worth);
-        if (offered.bound(problem) > best.bound(problem)) {
-            best = offered;
+    private void offer(LongUnaryOperator price, long worth, Work work) {
+        long offered = bars(price, worth);
+        work.spend(STEPS_A_PRICE * lengths.length);
+        if (offered > bars) {
+            bars = offered;
+            best = certificate(price, worth);
         }
+    }
+
+    /** How many bars are worth as much as all pieces. */
+    private long bars(LongUnaryOperator price, long worth) {
+        long all = 0;
+        for (int i = 0; i < lengths.length; i++) {
+            all += price.applyAsLong(lengths[i]) * wanted[i];
+        }
+        return (all + worth - 1) / worth;
     }
 
     private Certificate certificate(LongUnaryOperator price, long worth) {

@@ -32,12 +32,12 @@ public record Budget(long steps, long nanos, LongSupplier clock) {
     }
 
     /**
-     * About so long. The clock is given four times as long as the counted work should take, so that it strikes only on a
-     * machine that is far too slow or far too busy.
+     * About so long. The clock is given twice as long as the counted work should take, so that it strikes only on a machine
+     * that is too slow, too busy or not yet warm.
      *
      * @param milliseconds 0 or more
      */
     public static Budget milliseconds(int milliseconds, LongSupplier clock) {
-        return new Budget(milliseconds * STEPS_A_MILLISECOND, milliseconds * 4_000_000L, clock);
+        return new Budget(milliseconds * STEPS_A_MILLISECOND, milliseconds * 2_000_000L, clock);
     }
 }

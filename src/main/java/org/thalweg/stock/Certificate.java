@@ -42,13 +42,9 @@ public record Certificate(List<Long> prices, List<Long> worths) {
     }
 
     /** Least cost of any plan that cuts all pieces. */
-    long bound(CuttingProblem problem) {
-        return new Cover(problem, worths).least(worth(problem));
-    }
-
-    /** The same with parts of bars: quicker and not above it. */
-    long boundInParts(CuttingProblem problem) {
-        return new Cover(problem, worths).leastInParts(worth(problem));
+    long bound(CuttingProblem problem, Work work) {
+        long[] most = worths.stream().mapToLong(worth -> worth).toArray();
+        return new Cover(problem, most).least(worth(problem), work);
     }
 
     private long worth(CuttingProblem problem) {

@@ -24,9 +24,4 @@ public record CoilPlan(CoilRun best, CoilRun inOrder, long eachSquare, long both
     public long costOfOrder() {
         return inOrder.length() - best.length();
     }
-
-    /** Coil that the run saves against blanks that are each cut square, grid steps. */
-    public long savedAgainstSquare() {
-        return eachSquare - best.length();
-    }
 }

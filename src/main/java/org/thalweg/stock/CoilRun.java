@@ -38,12 +38,4 @@ public record CoilRun(List<PlacedPanel> panels, long length) {
         }
         return new CoilRun(placed, Math.max(lower, upper));
     }
-
-    /** What is lost between the panels and at both ends, grid steps of coil times two, so that it is whole. */
-    public long lostTwice() {
-        return 2 * length
-                - panels.stream()
-                        .mapToLong(placed -> placed.panel().bothEdges())
-                        .sum();
-    }
 }

@@ -19,6 +19,9 @@ final class ColumnGeneration {
     /** All prices together stay below this, so that sums fit a long, and a double too, which is what many readers of JSON have. */
     private static final long LARGEST_SUM = 1L << 53;
 
+    /** Looking whether a known pattern may be cut. */
+    private static final long STEPS_A_PATTERN = 40;
+
     /** No piece is priced above so many of the dearest bars. */
     private static final int MOST_PRICE = 4;
 
@@ -28,6 +31,7 @@ final class ColumnGeneration {
     private final Simplex simplex;
     private final PatternPricing pricing;
     private final long scale;
+    private final long dearestPrice;
     private final long[] prices;
     private final long[] uppers;
     private Certificate best;
@@ -44,9 +48,11 @@ final class ColumnGeneration {
         this.simplex = new Simplex(problem, work);
         this.pricing = new PatternPricing(problem, work);
         this.scale = scale();
+        this.dearestPrice = LARGEST_SUM / Math.max(1, problem.pieces());
         this.prices = new long[problem.kinds()];
         this.uppers = new long[problem.barTypes()];
         this.best = Certificate.of(prices, uppers);
+        work.spend(STEPS_A_PATTERN * (near.size() + pool.size()));
         near.stream().filter(problem::allows).forEach(simplex::add);
         simplex.optimise();
         pool.stream().filter(problem::allows).forEach(simplex::add);
@@ -65,7 +71,7 @@ final class ColumnGeneration {
             simplex.optimise();
             more = round() && bound < enough && bound < ceiling();
         }
-        bound = Math.max(bound, best.bound(problem));
+        bound = Math.max(bound, best.bound(problem, work));
     }
 
     /** Cost of the cheapest fractions so far, rounded up: more than this the linear programme can't prove. */
@@ -73,17 +79,21 @@ final class ColumnGeneration {
         return (long) Math.ceil(simplex.value() - 1e-6);
     }
 
-    /** Asks for patterns worth more than their bars; false when there are none. */
+    /** Asks for patterns worth more than their bars; false when there are none, or no time to ask for all bars. */
     private boolean round() {
         for (int kind = 0; kind < problem.kinds(); kind++) {
             double price = Math.min(simplex.price(kind), MOST_PRICE * problem.dearest());
-            prices[kind] = Math.max(0, (long) Math.floor(price * scale));
+            prices[kind] = Math.min(dearestPrice, Math.max(0, (long) Math.floor(price * scale)));
         }
+        pricing.price(prices);
         List<Pattern> found = new ArrayList<>();
         for (int type = 0; type < problem.barTypes(); type++) {
             CuttingProblem.BarType bar = problem.bar(type);
+            if (work.over()) {
+                return false;
+            }
             if (bar.available() > 0) {
-                pricing.fill(type, prices);
+                pricing.fill(type);
                 long allowed = bar.cost() * scale;
                 if (pricing.worth() > allowed + simplex.charge(type) * scale + scale * 1e-7) {
                     if (pool.add(pricing.pattern())) {
@@ -98,12 +108,17 @@ final class ColumnGeneration {
         return !found.isEmpty();
     }
 
+    /** By parts of bars, which is quicker than whole bars and never above. */
     private void offerPrices() {
-        Certificate certificate = Certificate.of(prices, uppers);
-        long offered = certificate.boundInParts(problem);
+        long worth = 0;
+        for (int kind = 0; kind < prices.length; kind++) {
+            worth += prices[kind] * problem.wanted(kind);
+        }
+        long offered = new Cover(problem, uppers).leastInParts(worth);
+        work.spend(8L * (prices.length + uppers.length));
         if (offered > bound) {
             bound = offered;
-            best = certificate;
+            best = Certificate.of(prices, uppers);
         }
     }
 

@@ -1,8 +1,6 @@
 package org.thalweg.stock;
 
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 /**
  * The cheapest bars that are worth so much together: a small knapsack the other way round, with as many unknowns as there are
@@ -13,30 +11,41 @@ final class Cover {
     /** Choices after which parts of bars have to do. */
     private static final int MOST_CHOICES = 20_000;
 
+    private static final long STEPS_A_CHOICE = 20;
+
     private final CuttingProblem problem;
-    private final List<Long> worths;
+    private final long[] worths;
     private final int[] order;
     private long best;
     private int choices;
 
-    Cover(CuttingProblem problem, List<Long> worths) {
+    Cover(CuttingProblem problem, long[] worths) {
         this.problem = problem;
         this.worths = worths;
-        this.order = IntStream.range(0, problem.barTypes())
-                .filter(type -> worths.get(type) > 0 && problem.bar(type).available() > 0)
-                .boxed()
-                .sorted(Comparator.comparingDouble(this::costOfWorth).thenComparingInt(type -> type))
-                .mapToInt(type -> type)
-                .toArray();
+        int[] useful = new int[problem.barTypes()];
+        int count = 0;
+        for (int type = 0; type < useful.length; type++) {
+            if (worths[type] > 0 && problem.bar(type).available() > 0) {
+                int at = count++;
+                while (at > 0 && costOfWorth(useful[at - 1]) > costOfWorth(type)) {
+                    useful[at] = useful[at - 1];
+                    at--;
+                }
+                useful[at] = type;
+            }
+        }
+        this.order = Arrays.copyOf(useful, count);
     }
 
     private double costOfWorth(int type) {
-        return (double) problem.bar(type).cost() / worths.get(type);
+        return (double) problem.bar(type).cost() / worths[type];
     }
 
-    long least(long worth) {
-        best = Long.MAX_VALUE;
+    long least(long worth, Work work) {
+        best = CuttingProblem.DEAREST_PLAN;
+        choices = 0;
         choose(0, worth, 0);
+        work.spend(STEPS_A_CHOICE * (choices + order.length));
         return choices > MOST_CHOICES ? leastInParts(worth) : best;
     }
 
@@ -47,7 +56,7 @@ final class Cover {
 
     /** Up, but for what doubles may have added. */
     private static long roundedUp(double cost) {
-        return (long) Math.ceil(cost - Math.max(1e-6, cost * 1e-12));
+        return (long) Math.min(CuttingProblem.DEAREST_PLAN, Math.ceil(cost - Math.max(1e-6, cost * 1e-12)));
     }
 
     private double inParts(int from, long worth) {
@@ -55,8 +64,8 @@ final class Cover {
         long left = worth;
         for (int i = from; i < order.length && left > 0; i++) {
             int type = order[i];
-            long whole = Math.min(problem.bar(type).available(), left / worths.get(type));
-            left -= whole * worths.get(type);
+            long whole = Math.min(problem.bar(type).available(), left / worths[type]);
+            left -= whole * worths[type];
             cost += (double) whole * problem.bar(type).cost();
             if (left > 0 && whole < problem.bar(type).available()) {
                 return cost + left * costOfWorth(type);
@@ -74,12 +83,14 @@ final class Cover {
             return;
         }
         int type = order[i];
-        long most = Math.min(problem.bar(type).available(), (worth - 1) / worths.get(type) + 1);
+        long most = Math.min(problem.bar(type).available(), (worth - 1) / worths[type] + 1);
         for (long count = most; count >= 0 && choices <= MOST_CHOICES; count--) {
             choose(
                     i + 1,
-                    worth - count * worths.get(type),
-                    cost + count * problem.bar(type).cost());
+                    worth - count * worths[type],
+                    Math.min(
+                            CuttingProblem.DEAREST_PLAN,
+                            cost + problem.bar(type).cost(count)));
         }
     }
 }

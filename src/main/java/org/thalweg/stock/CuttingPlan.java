@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param bars       in the order of the stock, then longest pieces first; bars cut alike are counted
  * @param cost       of all bars used
- * @param lowerBound no plan that cuts every piece costs less; equal to {@code cost} when the plan is proven
+ * @param lowerBound no plan that cuts every piece that is not too long costs less; equal to {@code cost} when the plan is proven
  * @param proof      what the lower bound rests on
  * @param certificate proves {@code lowerBound}, or with {@link Proof#SEARCH} as much of it as price lists can
  * @param priced     the kinds the certificate's prices stand for, in its order
@@ -73,9 +73,9 @@ public record CuttingPlan(
         unplaced = List.copyOf(unplaced);
     }
 
-    /** Every piece is cut and no plan is cheaper. */
+    /** Every piece that is not {@link Reason#TOO_LONG} is cut, and no plan that cuts them is cheaper. */
     public boolean proven() {
-        return unplaced.isEmpty() && cost == lowerBound;
+        return unplaced.stream().allMatch(left -> left.reason() == Reason.TOO_LONG) && cost == lowerBound;
     }
 
     /** How much cheaper a plan could be at most; 0 when proven. */

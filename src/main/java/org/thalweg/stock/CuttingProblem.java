@@ -12,6 +12,9 @@ final class CuttingProblem {
     /** As many bars as anybody wants. */
     static final int UNLIMITED = Integer.MAX_VALUE;
 
+    /** Costs from here up are all alike: bars that nobody has, each dearer than a whole plan. Two of these still fit a long. */
+    static final long DEAREST_PLAN = 1L << 60;
+
     private final long[] lengths;
     private final int[] wanted;
     private final BarType[] bars;
@@ -28,6 +31,11 @@ final class CuttingProblem {
     record BarType(long room, long cost, int available) {
         boolean limited() {
             return available != UNLIMITED;
+        }
+
+        /** Cost of so many. */
+        long cost(long count) {
+            return cost > 0 && count > DEAREST_PLAN / cost ? DEAREST_PLAN : cost * count;
         }
     }
 
@@ -96,18 +104,9 @@ final class CuttingProblem {
         return free;
     }
 
-    /** Whether a kind may not lie on a bar that holds these. */
-    boolean clashes(int kind, int[] counts) {
-        if (free) {
-            return false;
-        }
-        BitSet others = apart[kind];
-        for (int other = others.nextSetBit(0); other >= 0; other = others.nextSetBit(other + 1)) {
-            if (other != kind && counts[other] > 0) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether a kind may not lie on a bar that holds these other kinds. */
+    boolean clashes(int kind, BitSet held) {
+        return !free && apart[kind].intersects(held);
     }
 
     /** Whether a bar may be cut so: nothing more than is wanted, nothing beside what it must be apart from. */
@@ -117,7 +116,7 @@ final class CuttingProblem {
             if (pattern.count(i) > wanted[kind] || pattern.count(i) > 1 && apart[kind].get(kind)) {
                 return false;
             }
-            for (int j = i + 1; j < pattern.size(); j++) {
+            for (int j = i + 1; !free && j < pattern.size(); j++) {
                 if (apart[kind].get(pattern.kind(j))) {
                     return false;
                 }
@@ -210,6 +209,20 @@ final class CuttingProblem {
             enough[bars.length] = new BarType(longer[joined], tooDear, UNLIMITED);
         }
         return new CuttingProblem(longer, counts, enough, more);
+    }
+
+    /**
+     * Every sort of bar a second time, paid for, of which there are none as yet; and at last a bar without limit for any piece.
+     *
+     * @param tooDear what that one costs
+     */
+    CuttingProblem withPaidTwins(long tooDear) {
+        BarType[] more = Arrays.copyOf(bars, 2 * bars.length + 1);
+        for (int type = 0; type < bars.length; type++) {
+            more[bars.length + type] = new BarType(bars[type].room(), 0, 0);
+        }
+        more[2 * bars.length] = new BarType(Arrays.stream(lengths).max().orElseThrow(), tooDear, UNLIMITED);
+        return new CuttingProblem(lengths, wanted, more, apart);
     }
 
     private boolean fitsUnlimited(long length) {

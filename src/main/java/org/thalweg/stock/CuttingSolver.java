@@ -10,6 +10,8 @@ final class CuttingSolver {
     /** Dives may take this part of what is left each; the search has the rest. */
     private static final double FOR_DIVES = 0.3;
 
+    private static final double FOR_BARS = 0.5;
+
     private static final double FOR_RECUTTING = 0.7;
 
     private final Work work;
@@ -18,7 +20,9 @@ final class CuttingSolver {
 
     private CuttingSolver(CuttingProblem problem, Work work) {
         this.work = work;
-        this.incumbent = new Incumbent(problem, Bounds.best(problem));
+        List<Lot> first = GreedyFill.longestFirst(problem, work);
+        this.incumbent = new Incumbent(problem, Bounds.best(problem, Lot.cost(first, problem), work), work);
+        incumbent.offer(first, List.of());
     }
 
     /** The best plan and the best bound that the work allows; with no work at all a rule of thumb and the area. */
@@ -30,7 +34,6 @@ final class CuttingSolver {
 
     private void solve() {
         CuttingProblem problem = incumbent.problem();
-        incumbent.offer(GreedyFill.longestFirst(problem), List.of());
         if (!done()) {
             incumbent.offer(GreedyFill.fullest(problem, work), List.of());
         }
@@ -45,6 +48,9 @@ final class CuttingSolver {
 
     private void closeGap(ColumnGeneration.Fractions root) {
         new Diving(incumbent, pool, work.share(FOR_DIVES)).dive(root, 0);
+        if (!done() && !incumbent.problem().plain()) {
+            new BarSearch(incumbent, pool, work.share(FOR_BARS)).run();
+        }
         if (!done() && !incumbent.problem().plain()) {
             new Recutting(incumbent, work.share(FOR_RECUTTING)).run();
         }

@@ -70,10 +70,10 @@ final class Diving {
             incumbent.offer(chosen, List.of());
             return;
         }
-        incumbent.offer(chosen, GreedyFill.longestFirst(left));
+        incumbent.offer(chosen, GreedyFill.longestFirst(left, work));
         incumbent.offer(chosen, GreedyFill.fullest(left, work));
         long enough = incumbent.cost() - Lot.cost(chosen, incumbent.problem());
-        if (stop() || Bounds.best(left).bound(left) >= enough) {
+        if (stop() || Bounds.best(left, enough, work).bound(left, work) >= enough) {
             return;
         }
         Fractions solved = solve(left, enough);

@@ -7,16 +7,25 @@ import java.util.List;
 final class Incumbent {
 
     private final CuttingProblem problem;
+    private final Work work;
     private List<Lot> lots = List.of();
     private long cost = Long.MAX_VALUE;
     private Certificate certificate;
     private long bound;
     private boolean searched;
 
-    Incumbent(CuttingProblem problem, Certificate certificate) {
+    Incumbent(CuttingProblem problem, Certificate certificate, Work work) {
         this.problem = problem;
+        this.work = work;
         this.certificate = certificate;
-        this.bound = certificate.bound(problem);
+        this.bound = certificate.bound(problem, work);
+    }
+
+    /** No plan yet, and only those below a cost are of use. */
+    static Incumbent below(long cost, CuttingProblem problem, Certificate certificate, Work work) {
+        Incumbent incumbent = new Incumbent(problem, certificate, work);
+        incumbent.cost = cost;
+        return incumbent;
     }
 
     CuttingProblem problem() {
@@ -34,7 +43,7 @@ final class Incumbent {
     }
 
     void offer(Certificate other) {
-        long offered = other.bound(problem);
+        long offered = other.bound(problem, work);
         if (offered > bound) {
             bound = offered;
             certificate = other;

@@ -13,7 +13,9 @@ record Lot(Pattern pattern, int times) {
     static long cost(List<Lot> lots, CuttingProblem problem) {
         long cost = 0;
         for (Lot lot : lots) {
-            cost += problem.bar(lot.pattern().type()).cost() * lot.times();
+            cost = Math.min(
+                    CuttingProblem.DEAREST_PLAN,
+                    cost + problem.bar(lot.pattern().type()).cost(lot.times()));
         }
         return cost;
     }

@@ -17,6 +17,9 @@ final class PairSearch {
     /** Copying a pattern into the pool of the next problem and looking whether it is allowed there. */
     private static final long STEPS_A_PATTERN = 100;
 
+    /** Copying what a kind must be apart from, for the next problem. */
+    private static final long STEPS_A_KIND = 100;
+
     private final Incumbent incumbent;
     private final Work work;
 
@@ -45,7 +48,7 @@ final class PairSearch {
     }
 
     private Fractions solve(CuttingProblem problem, List<Pattern> near, Set<Pattern> pool) {
-        work.spend(STEPS_A_PATTERN * pool.size() + (long) problem.kinds() * problem.kinds());
+        work.spend(STEPS_A_PATTERN * pool.size());
         Set<Pattern> allowed = new LinkedHashSet<>();
         pool.stream().filter(problem::allows).forEach(allowed::add);
         ColumnGeneration solved = new ColumnGeneration(problem, near, allowed, work);
@@ -58,6 +61,7 @@ final class PairSearch {
             return false;
         }
         Pairs pairs = new Pairs(problem, solved.shares());
+        work.spend(4L * problem.kinds() * problem.kinds());
         if (pairs.whole()) {
             if (solved.value() < incumbent.cost() - 0.5) {
                 incumbent.offer(lots(solved.shares()), List.of());
@@ -72,6 +76,7 @@ final class PairSearch {
 
     private boolean together(CuttingProblem problem, Pairs pairs, List<Pattern> near, Set<Pattern> pool) {
         int kinds = problem.kinds();
+        work.spend(2 * STEPS_A_PATTERN * pool.size() + STEPS_A_KIND * kinds);
         halves.add(new int[] {pairs.kind(), pairs.other()});
         Set<Pattern> joined = new LinkedHashSet<>(pool);
         pool.forEach(pattern -> addJoined(pattern, pairs, kinds, joined));

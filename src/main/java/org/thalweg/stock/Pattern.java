@@ -1,6 +1,7 @@
 package org.thalweg.stock;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** What is cut from one bar: how many pieces of which kinds, longest first. Written down as pairs (kind, count). */
 final class Pattern implements Comparable<Pattern> {
@@ -26,8 +27,24 @@ final class Pattern implements Comparable<Pattern> {
         return new Pattern(type, Arrays.copyOf(pairs, size));
     }
 
+    /** All pieces of a few bars, from one bar. */
+    static Pattern joined(int type, List<Pattern> few, int kinds) {
+        int[] counts = new int[kinds];
+        for (Pattern bar : few) {
+            for (int i = 0; i < bar.size(); i++) {
+                counts[bar.kind(i)] += bar.count(i);
+            }
+        }
+        return of(type, counts);
+    }
+
     static Pattern ofOne(int type, int kind, int count) {
         return new Pattern(type, new int[] {kind, count});
+    }
+
+    /** The same pieces from another sort of bar. */
+    Pattern from(int otherType) {
+        return new Pattern(otherType, pairs);
     }
 
     /** The sort of bar it is cut from. */

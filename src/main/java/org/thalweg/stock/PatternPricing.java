@@ -1,5 +1,8 @@
 package org.thalweg.stock;
 
+import java.util.Arrays;
+import java.util.BitSet;
+
 /**
  * The pieces worth most on one bar: a knapsack in which every kind may be taken as often as it is wanted. First by a search
  * through the kinds in the order of what they pay for their length; where that takes longer than a {@link PricingTable}
@@ -24,6 +27,7 @@ final class PatternPricing {
     private final long[] shortest;
 
     private int gaveUp;
+    private boolean filled;
     private long[] prices = {};
     private int type;
     private long worth;
@@ -31,6 +35,7 @@ final class PatternPricing {
     private long choices;
     private long mostChoices;
     private final int[] taken;
+    private final BitSet held = new BitSet();
     private int[] best;
 
     PatternPricing(CuttingProblem problem, Work work) {
@@ -44,16 +49,23 @@ final class PatternPricing {
                 kinds[active++] = kind;
             }
         }
-        this.order = java.util.Arrays.copyOf(kinds, active);
+        this.order = Arrays.copyOf(kinds, active);
         this.pays = new double[problem.kinds()];
         this.shortest = new long[active + 1];
         this.taken = new int[problem.kinds()];
         this.best = new int[problem.kinds()];
     }
 
-    /** Fills a bar of a type for the most; {@link #worth}, {@link #upper} and {@link #pattern} tell what was found. */
-    void fill(int barType, long[] piecePrices) {
+    /** What pieces are worth from now on; to be told anew when any of it changes. */
+    void price(long[] piecePrices) {
         prices = piecePrices;
+        filled = false;
+        sort();
+        work.spend(10L * order.length);
+    }
+
+    /** Fills a bar of a type for the most; {@link #worth}, {@link #upper} and {@link #pattern} tell what was found. */
+    void fill(int barType) {
         type = barType;
         worth = 0;
         best = new int[problem.kinds()];
@@ -80,12 +92,12 @@ final class PatternPricing {
     }
 
     private void search(boolean affordable) {
-        sort();
         long room = problem.bar(type).room();
         choices = 0;
-        mostChoices = affordable && problem.free() ? (long) (table.entries() * CHOICES_PER_ENTRY) + 1000 : MOST_CHOICES;
+        long enough = affordable && problem.free() ? (long) (table.entries() * CHOICES_PER_ENTRY) + 1000 : MOST_CHOICES;
+        mostChoices = Math.min(enough, MOST_CHOICES);
         choose(0, room, 0);
-        work.spend(6 * choices + 8L * order.length);
+        work.spend(6 * choices + problem.kinds());
         if (choices < mostChoices) {
             upper = worth;
             gaveUp = 0;
@@ -93,13 +105,25 @@ final class PatternPricing {
             gaveUp++;
             askTable();
         } else {
-            upper = order.length == 0 ? 0 : (long) (room * pays[order[0]]) + 1;
+            upper = paidAtBest();
         }
     }
 
+    /** As if the whole bar were of the kind that pays best for its length; up by more than doubles round off. */
+    private long paidAtBest() {
+        double most = 0;
+        for (int kind : order) {
+            most = Math.max(most, (double) prices[kind] / problem.length(kind));
+        }
+        return (long) (problem.bar(type).room() * most * (1 + 1e-14)) + 1;
+    }
+
     private void askTable() {
-        table.fill(prices);
-        work.spend(2 * table.entries());
+        filled = filled || table.fill(prices, work);
+        if (!filled) {
+            upper = paidAtBest();
+            return;
+        }
         upper = table.worth(type);
         int[] asked = table.pattern(type);
         if (problem.allows(Pattern.of(type, asked))) {
@@ -140,14 +164,16 @@ final class PatternPricing {
                 return;
             }
             long length = problem.length(kind);
-            if (length > room || prices[kind] == 0 || problem.clashes(kind, taken)) {
+            if (length > room || prices[kind] == 0 || problem.clashes(kind, held)) {
                 continue;
             }
             int most = problem.mostIn(kind, room);
+            held.set(kind);
             for (int count = most; count > 0; count--) {
                 taken[kind] = count;
                 choose(i + 1, room - count * length, soFar + count * prices[kind]);
             }
+            held.clear(kind);
             taken[kind] = 0;
         }
     }

@@ -129,17 +129,19 @@ final class PieceKinds {
         return limited ? Math.min(bar.count().orElse(0), pieces()) : CuttingProblem.UNLIMITED;
     }
 
-    /** More than any plan that needs no bar that nobody has. */
+    /** More than any plan that needs no bar that nobody has: it has no more bars than there are, nor than there are pieces. */
     private long costOfMissing() {
         long step = 0;
         for (StockBar bar : asked.stock()) {
             step = CuttingProblem.gcd(bar.cost(), step);
         }
         long cost = Math.max(1, step);
+        long dearest = 0;
         for (StockBar bar : asked.stock()) {
             cost += bar.cost() * Math.min(bar.count().orElse(Integer.MAX_VALUE), pieces());
+            dearest = Math.max(dearest, bar.cost());
         }
-        return cost;
+        return Math.min(cost, Math.max(1, step) + dearest * pieces());
     }
 
     long missing() {

@@ -76,15 +76,18 @@ final class PricingTable {
         most = new long[rooms];
     }
 
-    void fill(long[] prices) {
+    /** False when the work was over before the table was full. */
+    boolean fill(long[] prices, Work work) {
         if (takes.length == 0) {
             makeLots();
         }
         Arrays.fill(most, 0);
-        for (int lot = 0; lot < lots; lot++) {
+        for (int lot = 0; lot < lots && !work.over(); lot++) {
             takes[lot].clear();
             add(lot, prices[lotKind[lot]] * lotCount[lot]);
+            work.spend(rooms);
         }
+        return !work.over();
     }
 
     private void add(int lot, long price) {

@@ -103,7 +103,7 @@ final class Recutting {
     }
 
     private Incumbent cut(CuttingProblem few, List<Lot> out) {
-        Incumbent best = new Incumbent(few, Bounds.best(few));
+        Incumbent best = new Incumbent(few, Bounds.best(few, Lot.cost(out, few), work), work);
         best.offer(out, List.of());
         Set<Pattern> pool = new LinkedHashSet<>();
         out.forEach(lot -> pool.add(lot.pattern()));

@@ -38,6 +38,10 @@ final class Simplex {
     private double[][] inverse;
     private double[] level;
     private double[] duals;
+
+    /** By how much the entering column costs less than it is worth; below 0. */
+    private double reducedCost;
+
     private int pivots;
 
     Simplex(CuttingProblem problem, Work work) {
@@ -56,7 +60,7 @@ final class Simplex {
         }
         this.kindOfRow = Arrays.copyOf(kinds, count);
         for (int type = 0; type < problem.barTypes(); type++) {
-            rowOfBar[type] = problem.bar(type).limited() ? count++ : -1;
+            rowOfBar[type] = problem.bar(type).limited() && problem.bar(type).available() > 0 ? count++ : -1;
         }
         this.rows = count;
         this.right = new double[rows];
@@ -65,6 +69,7 @@ final class Simplex {
         this.inverse = new double[rows][rows];
         this.level = new double[rows];
         this.duals = new double[rows];
+        work.spend((long) rows * rows + 20L * rows);
         start();
     }
 
@@ -135,6 +140,7 @@ final class Simplex {
         costs[patterns.size()] = problem.bar(pattern.type()).cost() / unit;
         patterns.add(pattern);
         entries.add(entry);
+        work.spend(20L + entry.length);
     }
 
     /** Cheapest fractions of the patterns given so far. */
@@ -166,6 +172,7 @@ final class Simplex {
             }
         }
         work.spend(6L * patterns.size());
+        reducedCost = least;
         return found;
     }
 
@@ -211,16 +218,25 @@ final class Simplex {
             level[row] -= step * turned[row];
         }
         level[leaving] = step;
-        updateInverse(turned, leaving);
+        updateDuals(leaving, turned[leaving]);
+        int changed = updateInverse(turned, leaving);
         mark(basis[leaving], false);
         basis[leaving] = entering;
         mark(entering, true);
         pivots++;
+        work.spend((long) changed * rows / 3 + 12L * rows);
         if (pivots % PIVOTS_KEPT == 0) {
             invertAnew();
+            priceAnew();
         }
-        priceAnew();
-        work.spend((long) rows * rows / 2 + 8L * rows);
+    }
+
+    /** By as much as makes the entering column cost just what it is worth. */
+    private void updateDuals(int leaving, double pivot) {
+        double step = reducedCost / pivot;
+        for (int k = 0; k < rows; k++) {
+            duals[k] += step * inverse[k][leaving];
+        }
     }
 
     private void mark(int column, boolean basic) {
@@ -248,7 +264,9 @@ final class Simplex {
         return found;
     }
 
-    private void updateInverse(double[] turned, int leaving) {
+    /** Tells how many columns changed. */
+    private int updateInverse(double[] turned, int leaving) {
+        int changed = 0;
         double pivot = turned[leaving];
         for (int k = 0; k < rows; k++) {
             double[] column = inverse[k];
@@ -258,8 +276,10 @@ final class Simplex {
                     column[row] -= times * turned[row];
                 }
                 column[leaving] = times;
+                changed++;
             }
         }
+        return changed;
     }
 
     private void priceAnew() {
@@ -273,24 +293,24 @@ final class Simplex {
         }
     }
 
-    /** From the columns of the basis, by elimination; keeps rounding from piling up. */
+    /** From the columns of the basis, by elimination; keeps rounding from piling up. Left as it was when the work runs out. */
     private void invertAnew() {
-        double[][] fresh = new double[rows][rows];
-        for (int row = 0; row < rows; row++) {
-            fresh[row][row] = 1;
-        }
         double[][] kept = inverse;
-        inverse = fresh;
         int[] columns = basis.clone();
+        inverse = new double[rows][rows];
+        for (int row = 0; row < rows; row++) {
+            inverse[row][row] = 1;
+        }
         boolean[] done = new boolean[rows];
         for (int column : columns) {
             double[] turned = turned(column);
             int row = safest(turned, done);
-            if (row < 0) {
+            if (row < 0 || work.over()) {
                 inverse = kept;
+                System.arraycopy(columns, 0, basis, 0, rows);
                 return;
             }
-            updateInverse(turned, row);
+            work.spend((long) updateInverse(turned, row) * rows / 3 + 4L * rows);
             basis[row] = column;
             done[row] = true;
         }
@@ -298,7 +318,6 @@ final class Simplex {
         for (int k = 0; k < rows; k++) {
             addTimes(level, inverse[k], right[k]);
         }
-        work.spend((long) rows * rows * rows);
     }
 
     private static int safest(double[] turned, boolean[] done) {

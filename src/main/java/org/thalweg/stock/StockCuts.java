@@ -13,6 +13,10 @@ import org.thalweg.stock.CuttingPlan.Unplaced;
  * <p>What is least is the cost of the bars used. What goes back to the rack is told and valued, but not weighed against the
  * cost: a plan is not made dearer to keep a longer off-cut.
  *
+ * <p>Fewer bars are taken where they cost no more: no two bars of a plan that cost something, and no three of a plan of up to
+ * 100 different bars, could be one bar of their cost or less. That a plan has the fewest bars of all that cost as much is not
+ * promised.
+ *
  * <p>The same request gives the same plan, on any machine, unless the budget's clock strikes first.
  */
 public final class StockCuts {
@@ -27,7 +31,7 @@ public final class StockCuts {
         CuttingProblem problem = kinds.problem();
         Work work = new Work(asked.budget());
         Incumbent best = CuttingSolver.solve(problem, work);
-        BarFilling filling = BarFilling.of(asked, kinds, problem, best.lots());
+        BarFilling filling = BarFilling.of(asked, kinds, problem, FewerBars.of(problem, best.lots()));
         boolean tooFew = best.bound() >= kinds.missing();
         List<CutBar> bars = filling.bars();
         long cost = filling.cost();

@@ -34,7 +34,7 @@ final class Work {
         return meter.spent;
     }
 
-    /** Whether the clock stopped it. */
+    /** Whether the clock stopped it, before the counted work was done. */
     boolean late() {
         return meter.late;
     }
@@ -67,7 +67,7 @@ final class Work {
             spent += steps;
             if (spent >= nextLook) {
                 nextLook = spent + STEPS_BETWEEN_LOOKS;
-                late = late || budget.clock().getAsLong() - start > budget.nanos();
+                late = late || spent < budget.steps() && budget.clock().getAsLong() - start > budget.nanos();
             }
         }
     }

@@ -5,7 +5,7 @@ import static java.util.stream.Collectors.toList;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,102 +16,108 @@ import java.util.TreeMap;
  */
 final class BuyersCheck {
 
-    /** Rows of the price list {length, count, price, list of apart or a number of its own}, and bars {cost, count, worth}. */
-    private final List<long[]> rows = new ArrayList<>();
+    /** Pieces that take of a bar's length, or bars that take of a plan's cost; of those in one list at most one is taken. */
+    private record Thing(long size, long worth, long count, String list) {}
 
-    private final List<long[]> bars = new ArrayList<>();
-    private final Map<String, long[]> wanted = new LinkedHashMap<>();
+    private BuyersCheck() {}
 
     /** The least any plan costs, by the answer's price list. */
     static long bound(JsonNode request, JsonNode answer) {
-        return new BuyersCheck().check(request, answer);
-    }
-
-    private long check(JsonNode request, JsonNode answer) {
-        long steps = answer.at("/certificate/stepsPerUnit").asLong();
+        JsonNode certificate = answer.path("certificate");
+        double steps = certificate.path("stepsPerUnit").asDouble();
         long kerf = Math.round(request.path("kerf").asDouble() * steps);
-        for (JsonNode piece : request.path("pieces")) {
-            long length = Math.round(piece.path("length").asDouble() * steps) + kerf;
-            wanted.put(
-                    piece.path("id").asText(),
-                    new long[] {length, piece.path("count").asLong(1)});
-        }
-        request.path("together").forEach(this::join);
-        answer.path("unplaced").forEach(left -> wanted.remove(left.path("id").asText()));
-        answer.at("/certificate/prices").forEach(this::readPrice);
-        must(wanted.isEmpty(), "every piece has a price");
+        List<Thing> pieces = priced(certificate, wanted(request, answer, steps, kerf));
+        List<Thing> bars = new ArrayList<>();
         for (int k = 0; k < request.path("stock").size(); k++) {
+            long room = Math.round(request.at("/stock/" + k + "/length").asDouble() * steps) + kerf;
+            long worth = certificate.at("/worths/" + k + "/worth").asLong();
+            long[] most = most(pieces, room);
+            must(most[most.length - 1] <= worth, "no pieces on a bar are worth more than it");
             JsonNode used = answer.at("/used/stock/" + k);
-            long worth = answer.at("/certificate/worths/" + k + "/worth").asLong();
-            long length = Math.round(request.at("/stock/" + k + "/length").asDouble() * steps);
-            must(mostOn(length + kerf) <= worth, "no pieces on a bar are worth more than it");
-            bars.add(new long[] {used.path("cost").asLong(), used.path("count").asLong(1 << 30), worth});
+            long count = used.path("count").asLong(Integer.MAX_VALUE);
+            bars.add(new Thing(used.path("cost").asLong(), worth, count, "bar " + k));
         }
-        return leastCost(
-                rows.stream().mapToLong(row -> row[1] * row[2]).sum(),
-                answer.path("cost").asLong());
-    }
-
-    /** Pieces that come from one bar are one long piece. */
-    private void join(JsonNode list) {
-        long[] one = {0, 1};
-        for (JsonNode id : list) {
-            long[] piece = wanted.replace(id.asText(), new long[] {0, 0});
-            one[0] += piece[0] * piece[1];
-        }
-        wanted.put(list.get(0).asText(), one);
-    }
-
-    private void readPrice(JsonNode price) {
-        long[] row = {price.path("length").asLong(), 0, price.path("price").asLong(), rows.size() + 1000L};
-        for (JsonNode id : price.path("pieces")) {
-            long[] piece = wanted.getOrDefault(id.asText(), new long[] {-1, 1});
-            must(piece[1] == 0 || piece[0] == row[0], "what is priced is as long as it is");
-            row[1] += piece[1];
-            wanted.remove(id.asText());
-        }
-        must(row[1] == price.path("count").asLong(), "as many are priced as are wanted");
-        row[3] = price.path("apart").asLong(row[3]);
-        rows.add(row);
-    }
-
-    /** The first table: the most that pieces on so much room are worth, at most one of each list of apart. */
-    private long mostOn(long room) {
-        long step = rows.stream().mapToLong(row -> row[0]).reduce(0, BuyersCheck::gcd);
-        long[] best = new long[(int) (room / step) + 1];
-        for (List<long[]> choice : rows.stream()
-                .collect(groupingBy(row -> row[3], TreeMap::new, toList()))
-                .values()) {
-            long[] first = choice.get(0);
-            for (long copies = first[3] < 1000 ? 1 : Math.min(first[1], room / first[0]); copies > 0; copies--) {
-                for (int used = best.length - 1; used > 0; used--) {
-                    for (long[] row : choice) {
-                        int rest = (int) (used - row[0] / step);
-                        best[used] = Math.max(best[used], rest < 0 ? 0 : best[rest] + row[2]);
-                    }
-                }
-            }
-        }
-        return best[best.length - 1];
-    }
-
-    /** The second table: the least cost of bars that together are worth as much as the pieces, or what the plan costs. */
-    private long leastCost(long worth, long highest) {
-        long step = Math.max(1, bars.stream().mapToLong(bar -> bar[0]).reduce(0, BuyersCheck::gcd));
-        long[] most = new long[(int) (highest / step) + 1];
-        for (long[] bar : bars) {
-            int cost = (int) (bar[0] / step);
-            for (long copies = cost == 0 ? bar[1] : Math.min(bar[1], most.length / cost); copies > 0; copies--) {
-                for (int spent = most.length - 1; spent >= cost; spent--) {
-                    most[spent] = Math.max(most[spent], most[spent - cost] + bar[2]);
-                }
-            }
-        }
+        long worth = pieces.stream()
+                .mapToLong(piece -> piece.worth() * piece.count())
+                .sum();
+        long[] most = most(bars, answer.path("cost").asLong());
         int spent = 0;
         while (spent < most.length && most[spent] < worth) {
             spent++;
         }
-        return spent * step;
+        return spent * step(bars);
+    }
+
+    /** By id, with a kerf; what is too long is not wanted, and pieces that come from one bar are one long piece. */
+    private static Map<String, Thing> wanted(JsonNode request, JsonNode answer, double steps, long kerf) {
+        Map<String, String> apart = new HashMap<>();
+        request.path("apart").forEach(list -> list.forEach(id -> apart.put(id.asText(), "apart " + list)));
+        Map<String, Thing> wanted = new HashMap<>();
+        for (JsonNode piece : request.path("pieces")) {
+            String id = piece.path("id").asText();
+            long length = Math.round(piece.path("length").asDouble() * steps) + kerf;
+            wanted.put(id, new Thing(length, 0, piece.path("count").asLong(1), apart.getOrDefault(id, "")));
+        }
+        for (JsonNode list : request.path("together")) {
+            long length = 0;
+            for (JsonNode id : list) {
+                Thing part = wanted.replace(id.asText(), new Thing(0, 0, 0, ""));
+                length += part.size() * part.count();
+            }
+            wanted.put(list.get(0).asText(), new Thing(length, 0, 1, ""));
+        }
+        for (JsonNode left : answer.path("unplaced")) {
+            wanted.remove(
+                    left.path("reason").asText().equals("tooLong")
+                            ? left.path("id").asText()
+                            : "");
+        }
+        return wanted;
+    }
+
+    /** The rows of the price list, which must be the pieces that are wanted. */
+    private static List<Thing> priced(JsonNode certificate, Map<String, Thing> wanted) {
+        List<Thing> rows = new ArrayList<>();
+        for (JsonNode row : certificate.path("prices")) {
+            long length = row.path("length").asLong();
+            long count = row.path("count").asLong();
+            List<Thing> those = new ArrayList<>();
+            row.path("pieces").forEach(id -> those.add(wanted.getOrDefault(id.asText(), new Thing(-1, 0, 1, ""))));
+            row.path("pieces").forEach(id -> wanted.remove(id.asText()));
+            must(those.stream().allMatch(piece -> piece.count() == 0 || piece.size() == length), "lengths are true");
+            must(those.stream().mapToLong(Thing::count).sum() == count, "as many are priced as are wanted");
+            must(those.stream().map(Thing::list).distinct().count() == 1, "a row is of one list");
+            String list = those.get(0).list();
+            rows.add(
+                    new Thing(length, row.path("price").asLong(), count, list.isEmpty() ? "row " + rows.size() : list));
+        }
+        must(wanted.isEmpty(), "every piece has a price");
+        return rows;
+    }
+
+    /** A table: for every size up to the largest, in steps, the most that things which take no more are worth. */
+    private static long[] most(List<Thing> things, long largest) {
+        long step = step(things);
+        long[] most = new long[(int) (largest / step) + 1];
+        for (List<Thing> list : things.stream()
+                .collect(groupingBy(Thing::list, TreeMap::new, toList()))
+                .values()) {
+            Thing first = list.get(0);
+            long copies = first.list().startsWith("apart") ? 1 : first.count();
+            for (long i = Math.min(copies, first.size() == 0 ? copies : largest / first.size()); i > 0; i--) {
+                for (int used = most.length - 1; used >= 0; used--) {
+                    for (Thing thing : list) {
+                        int rest = (int) (used - thing.size() / step);
+                        most[used] = Math.max(most[used], rest < 0 ? 0 : most[rest] + thing.worth());
+                    }
+                }
+            }
+        }
+        return most;
+    }
+
+    private static long step(List<Thing> things) {
+        return Math.max(1, things.stream().mapToLong(Thing::size).reduce(0, BuyersCheck::gcd));
     }
 
     private static long gcd(long a, long b) {

@@ -125,7 +125,8 @@ class StockCutsDoorTest {
         assertThat(answer.path("unplaced").toString())
                 .isEqualTo("[{\"id\":\"long\",\"count\":2,\"reason\":\"tooLong\"}]");
         assertThat(answer.path("barCount").asInt()).isEqualTo(1);
-        assertThat(answer.path("proven").asBoolean()).isFalse();
+        assertThat(answer.path("proven").asBoolean()).isTrue();
+        assertThat(answer.at("/certificate/prices").findValuesAsText("count")).containsExactly("1");
         JsonNode finding = answer.at("/findings/0");
         assertThat(finding.path("code").asText()).isEqualTo("PIECE_TOO_LONG");
         assertThat(finding.path("place").toString())
@@ -139,6 +140,7 @@ class StockCutsDoorTest {
         JsonNode answer = good(posted("{\"id\": \"rest\", \"kind\": \"rack\", \"length\": 50}", piece("a", 48, 3), ""));
         assertThat(answer.path("unplaced").toString())
                 .isEqualTo("[{\"id\":\"a\",\"count\":2,\"reason\":\"tooFewBars\"}]");
+        assertThat(answer.path("proven").asBoolean()).isFalse();
         assertThat(answer.at("/findings/0/code").asText()).isEqualTo("TOO_FEW_BARS");
     }
 
@@ -181,6 +183,19 @@ class StockCutsDoorTest {
         String request = example(name).toString();
         assertThat(Door.post("/v1/stock-cuts", request).text())
                 .isEqualTo(Door.post("/v1/stock-cuts", request).text());
+    }
+
+    /** 200 m in steps of 3.125 micrometres, and lengths that share no larger step: no table holds them. */
+    @Test
+    void lengthsFarTooFineForATableStillGetAPlanAndItsBound() {
+        StringBuilder pieces = new StringBuilder(piece("p0", 700.001, 2));
+        for (int i = 1; i < 20; i++) {
+            pieces.append(",").append(piece("p" + i, 700 + 61.003 * i, 1 + i % 4));
+        }
+        JsonNode answer = good(posted("{\"id\": \"bar\", \"length\": 7874}", pieces.toString(), "\"deadlineMs\": 20"));
+        assertThat(answer.path("unplaced")).isEmpty();
+        assertThat(answer.path("gap").asLong()).isBetween(0L, 1L);
+        assertThat(answer.path("lowerBound").asLong()).isPositive();
     }
 
     @Test
@@ -265,6 +280,7 @@ class StockCutsDoorTest {
                 new String[] {BAR, piece("a", -3, 1), "", "OUT_OF_RANGE #/pieces/0/length"},
                 new String[] {BAR, piece("a", 1e9, 1), "", "OUT_OF_RANGE #/pieces/0/length"},
                 new String[] {BAR, piece("a", 30, 0), "", "OUT_OF_RANGE #/pieces/0/count"},
+                new String[] {BAR, piece("a", 30, -1), "", "OUT_OF_RANGE #/pieces/0/count"},
                 new String[] {BAR, "{\"id\": \"a\", \"length\": \"a lot\"}", "", "BAD_LENGTH #/pieces/0/length"},
                 new String[] {BAR, a, "\"kerf\": -1", "OUT_OF_RANGE #/kerf"},
                 new String[] {BAR, a, "\"keepableOffcut\": 0", "OUT_OF_RANGE #/keepableOffcut"},

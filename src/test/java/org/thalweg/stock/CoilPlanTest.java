@@ -28,9 +28,8 @@ class CoilPlanTest {
         assertThat(ids(plan.best())).containsExactly("a", "b");
         assertThat(plan.best().panels().get(1).from()).isEqualTo(100);
         assertThat(plan.best().length()).isEqualTo(180);
-        assertThat(plan.best().lostTwice()).isZero();
+        assertThat(plan.bothEdges()).isEqualTo(2 * 180);
         assertThat(plan.eachSquare()).isEqualTo(120 + 80);
-        assertThat(plan.savedAgainstSquare()).isEqualTo(20);
     }
 
     @Test
@@ -60,8 +59,8 @@ class CoilPlanTest {
                 List.of(panel("a", 100, 0, 30), panel("b", 100, 0, 10), panel("c", 100, 30, 0), panel("d", 100, 10, 0));
         CoilPlan plan = CoilPlan.of(laid, Turning.FORBIDDEN);
         assertThat(ids(plan.inOrder())).containsExactly("a", "b", "c", "d");
-        assertThat(plan.best().lostTwice()).isZero();
         assertThat(plan.best().length()).isEqualTo(400);
+        assertThat(plan.bothEdges()).isEqualTo(2 * 400);
         // Half of 30 is lost between a and b, half of 20 between b and c, half of 10 between c and d.
         assertThat(plan.inOrder().length()).isEqualTo(400 + 15 + 10 + 5);
         assertThat(plan.costOfOrder()).isEqualTo(30);

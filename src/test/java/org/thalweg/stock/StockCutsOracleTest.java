@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ojalgo.optimisation.Expression;
@@ -72,6 +73,20 @@ class StockCutsOracleTest {
         assertThat(plan.cost()).isEqualTo(Math.round(AllPatterns.leastCost(asked, true)));
         assertThat(plan.proven()).isTrue();
         assertThat(PriceCheck.bound(asked, plan)).isLessThanOrEqualTo(plan.cost());
+    }
+
+    /** Where the price list proves less than the plan costs, how many bars of each sort was searched: with nothing left out. */
+    @Test
+    void theSearchOverBarsLeavesNothingOut() {
+        int searched = 0;
+        for (int seed = 0; seed < 40; seed++) {
+            CuttingCase asked = several(new Random(300 + seed), 3 + seed % 2, 6, LONG);
+            CuttingPlan plan = Plans.lawful(asked);
+            assertThat(plan.cost()).as("%s", asked).isEqualTo(Math.round(AllPatterns.leastCost(asked, true)));
+            assertThat(plan.proven()).as("%s", asked).isTrue();
+            searched += plan.proof() == CuttingPlan.Proof.SEARCH ? 1 : 0;
+        }
+        assertThat(searched).isGreaterThan(5);
     }
 
     /** 4 to 7 lengths of piece, up to 150 pieces: the price list proves no less than the linear programme of all patterns. */

@@ -80,10 +80,13 @@ public record StockCutAnswer(
         @Schema(
                 ref = "WholeNumber",
                 description =
-                        "No plan that cuts every piece there is room for costs less; what `certificate` and `proof` say.")
+                        "No plan that cuts every piece but those `tooLong` for any bar costs less; what `certificate` and `proof` say.")
         Optional<Long> lowerBound,
 
-        @Schema(description = "Every piece is cut and no plan is cheaper, or no run of the coil is shorter.")
+        @Schema(
+                description =
+                        "Every piece is cut but those `tooLong` for any bar, which no plan can cut, and no plan that cuts the others is"
+                                + " cheaper; or no run of the coil is shorter. Whether everything is cut is what `unplaced` says.")
         boolean proven,
 
         @Schema(ref = "BoundProof", description = "What the lower bound rests on.")

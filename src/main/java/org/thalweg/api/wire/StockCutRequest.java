@@ -101,7 +101,7 @@ public record StockCutRequest(
         @Schema(
                 description =
                         "About how many milliseconds to look for a better plan or a better bound; work is counted, 500000 steps to the"
-                                + " millisecond, so that the same request gets the same plan on any machine. A clock stops it at four times the"
+                                + " millisecond, so that the same request gets the same plan on any machine. A clock stops it at twice the"
                                 + " deadline, and then the answer says `late`. With 0 the answer is the first plan at hand and its bound. 0 to 5000."
                                 + " Default: 500.",
                 examples = "500")
