@@ -36,7 +36,6 @@ public final class BookItems {
         return book;
     }
 
-
     /** Those that say what another before them says already; none in a good book. */
     public List<Clash> clashes() {
         List<Clash> found = new ArrayList<>();
