@@ -17,4 +17,18 @@ public class Engine {
     public String name() {
         return name;
     }
+
+    /**
+     * Name and first two numbers, {@code thalweg/0.1}: within a generation the lines of takeoffs keep their meaning, and one that was
+     * saved can be priced by any engine of it.
+     */
+    public String generation() {
+        int second = name.indexOf('.', name.indexOf('.') + 1);
+        return second < 0 ? name : name.substring(0, second);
+    }
+
+    /** Whether {@code other} is the name of an engine of this generation. */
+    public boolean sameGeneration(String other) {
+        return other.equals(name) || other.startsWith(generation() + ".");
+    }
 }

@@ -6,6 +6,7 @@ import org.thalweg.packet.Layouts;
 import org.thalweg.packet.TrimWork;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
+import org.thalweg.pricing.Pricing;
 import org.thalweg.roof.Roofs;
 import org.thalweg.stock.CuttingCase;
 import org.thalweg.underlayment.UnderlayWork;
@@ -80,6 +81,28 @@ public final class Limits {
     public static final int DEADLINE_MS = 5_000;
     public static final int CUTTING_MS = 2_000;
     public static final int MITRE_DEG = 85;
+
+    // Price books and saved takeoffs.
+    public static final int BOOK_ITEMS = 5_000;
+    public static final int BREAKS = 20;
+    public static final int LABOUR_ITEMS = 100;
+    public static final int MARKUPS = 20;
+    public static final int TAXES = 20;
+    public static final int GTIN_LENGTH = 14;
+    public static final int SUPPLIER_CODE = 80;
+    public static final int CURRENCY_CODE = 3;
+    public static final int UNIT_CODE = 3;
+    public static final int SYMBOL_LENGTH = 20;
+    public static final int ENGINE_LENGTH = 60;
+    public static final int DIGEST_LENGTH = 64;
+    public static final int QUOTED_LINES = 500;
+    public static final int QUOTED_TOTALS = 200;
+    public static final int SAVED_THICKNESS = 1_000;
+    public static final int SAVED_WIDTH = 100_000;
+    /** Of prices and quantities. */
+    public static final int DECIMALS = 6;
+
+    public static final int PERCENT_DECIMALS = 4;
 
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
@@ -246,6 +269,16 @@ public final class Limits {
     public static final Limit KEEPABLE = Limit.length("keepableOffcut", 0.001, 200, "#/keepableOffcut");
     public static final Limit STOCK_WIDTH = Limit.length("stockWidth", 0.005, 3, "#/width");
 
+    public static final Limit BOOK_THICKNESS =
+            Limit.length("bookThickness", 0.0001, 0.005, "#/priceBook/items/*/thickness");
+    public static final Limit BOOK_WIDTH = Limit.length("bookWidth", 0.001, 5, "#/priceBook/items/*/width");
+    public static final Limit PRICE = Limit.atMost("price", 1e9, "1", "#/priceBook/items/*/price", OUTSIDE);
+    public static final Limit PACK = new Limit("pack", 1e-6, 1e9, "1", "#/priceBook/items/*/pack", OUTSIDE);
+    public static final Limit BREAK_FROM =
+            Limit.atMost("breakFrom", 1e12, "1", "#/priceBook/items/*/breaks/*/from", OUTSIDE);
+    public static final Limit PERCENT = Limit.atMost("percent", 1_000, "1", "#/priceBook/markups/*/percent", OUTSIDE);
+    public static final Limit QUANTITY = Limit.atMost("quantity", 1e12, "1", "#/takeoff/orderLines/*/ordered", OUTSIDE);
+
     private static final String MANY = "400 TOO_MANY";
     private static final String LONG = "400 TOO_LONG";
 
@@ -402,6 +435,32 @@ public final class Limits {
             Limit.atMost("deadlineMs", DEADLINE_MS, "ms", "#/deadlineMs", "400 OUT_OF_RANGE"),
             Limit.atMost("cuttingMs", CUTTING_MS, "ms", "#/cutting/deadlineMs", "400 OUT_OF_RANGE"),
             Limit.atMost("cuttingLengths", CUT_KINDS, "1", "#/cutting", "422 TOO_MANY_LENGTHS"),
+            Limit.atMost("orderLines", QUOTED_LINES, "1", "#/takeoff/orderLines", MANY),
+            Limit.atMost("quotedTotals", QUOTED_TOTALS, "1", "#/takeoff/totals", MANY),
+            QUANTITY,
+            new Limit("engineLength", 1, ENGINE_LENGTH, "character", "#/takeoff/engine", LONG),
+            new Limit("digestLength", DIGEST_LENGTH, DIGEST_LENGTH, "character", "#/takeoff/digest", LONG),
+            new Limit("symbolLength", 1, SYMBOL_LENGTH, "character", "#/takeoff/orderLines/*/mass/unit", LONG),
+            Limit.atMost("savedThickness", SAVED_THICKNESS, "1", "#/takeoff/orderLines/*/made/thickness", OUTSIDE),
+            Limit.atMost("savedWidth", SAVED_WIDTH, "1", "#/takeoff/orderLines/*/made/width/value", OUTSIDE),
+            new Limit("currencyCode", CURRENCY_CODE, CURRENCY_CODE, "character", "#/priceBook/currency", LONG),
+            Limit.atMost("bookItems", BOOK_ITEMS, "1", "#/priceBook/items", MANY),
+            BOOK_THICKNESS,
+            BOOK_WIDTH,
+            new Limit("unitCode", 1, UNIT_CODE, "character", "#/priceBook/items/*/unit", LONG),
+            PRICE,
+            Limit.atMost("decimals", DECIMALS, "1", "#/priceBook/items/*/price", LONG),
+            new Limit("breaks", 1, BREAKS, "1", "#/priceBook/items/*/breaks", MANY),
+            BREAK_FROM,
+            PACK,
+            new Limit("gtinLength", 1, GTIN_LENGTH, "character", "#/priceBook/items/*/gtin", LONG),
+            new Limit("supplierCode", 1, SUPPLIER_CODE, "character", "#/priceBook/items/*/code", LONG),
+            Limit.atMost("labour", LABOUR_ITEMS, "1", "#/priceBook/labour", MANY),
+            Limit.atMost("markups", MARKUPS, "1", "#/priceBook/markups", MANY),
+            Limit.atMost("taxes", TAXES, "1", "#/priceBook/taxes", MANY),
+            PERCENT,
+            Limit.atMost("percentDecimals", PERCENT_DECIMALS, "1", "#/priceBook/markups/*/percent", LONG),
+            Limit.atMost("quoteTotal", Pricing.MOST, "1", "#/priceBook", "422 TOTAL_TOO_LARGE"),
             Limit.atMost("trimPieces", TRIM_PIECES, "1", "#/roof", "422 TOO_MANY_TRIM_PIECES"),
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),

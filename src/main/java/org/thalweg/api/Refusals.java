@@ -8,6 +8,7 @@ import org.thalweg.api.problem.Faults;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.NoAnswer;
 import org.thalweg.api.problem.Problem;
+import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.Refused;
 import org.thalweg.units.Units;
@@ -27,6 +28,19 @@ final class Refusals {
             return work.get();
         } catch (Refused refused) {
             throw NoAnswer.of(Problem.NOT_A_ROOF, write(refused.refusals(), units));
+        }
+    }
+
+    /**
+     * Does {@code work} on what a caller posted at {@code place} of the request, which the work takes for all of it.
+     *
+     * @throws NoAnswer when the work is refused, with pointers from the whole request
+     */
+    static <A> A toldIn(Units units, Origin place, Supplier<A> work) {
+        try {
+            return toldIn(units, work);
+        } catch (NoAnswer none) {
+            throw none.within(place);
         }
     }
 

@@ -132,6 +132,11 @@ final class TapeReader {
         faults.add(fault);
     }
 
+    /** How many faults there are so far. */
+    int faultCount() {
+        return faults.count();
+    }
+
     /** Adds a fault that shows only once everything is read. */
     void tooMany(Origin at, String what, int actual, int most) {
         faults.add(() -> Fault.of(

@@ -9,6 +9,7 @@ import org.thalweg.pricing.Surcharge.Base;
  * A supplier's or a crew's prices. One that exists is good: it can be used for any number of takeoffs.
  *
  * @param currency of every price; has a minor unit, be it the currency itself
+ * @param waste    how much of a line is paid for, where its entry says nothing else
  * @param items    goods
  * @param labour   work, in the order of the quote
  * @param markups  in the order they are added
@@ -17,6 +18,7 @@ import org.thalweg.pricing.Surcharge.Base;
  */
 public record PriceBook(
         Currency currency,
+        WastePolicy waste,
         BookItems items,
         List<LabourItem> labour,
         List<Surcharge> markups,

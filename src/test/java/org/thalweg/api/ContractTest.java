@@ -29,9 +29,12 @@ import org.thalweg.api.wire.LayoutRequest.Include;
 import org.thalweg.api.wire.LayoutRequest.Leads;
 import org.thalweg.api.wire.LayoutRequest.StartBy;
 import org.thalweg.api.wire.NamedEdgeKind;
+import org.thalweg.api.wire.PriceBookForm.MarkupOn;
+import org.thalweg.api.wire.PriceBookForm.TaxOn;
 import org.thalweg.api.wire.TrimsForm.BendFormula;
 import org.thalweg.api.wire.Words;
 import org.thalweg.finding.Severity;
+import org.thalweg.pricing.WastePolicy;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.trim.Hand;
 import org.thalweg.trim.Hem;
@@ -281,6 +284,9 @@ class ContractTest {
                 Arguments.of("HemKind", Hem.Kind.values()),
                 Arguments.of("TrimHand", Hand.values()),
                 Arguments.of("TrimMeets", Meeting.How.values()),
+                Arguments.of("WasteBasis", WastePolicy.Basis.values()),
+                Arguments.of("MarkupOn", MarkupOn.values()),
+                Arguments.of("TaxOn", TaxOn.values()),
                 Arguments.of("Include", Include.values()));
     }
 

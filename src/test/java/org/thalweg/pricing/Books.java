@@ -125,7 +125,14 @@ final class Books {
             List<LabourItem> labour,
             List<Surcharge> markups,
             List<Surcharge> taxes) {
-        return new PriceBook(Currency.getInstance(currency), BookItems.of(items), labour, markups, taxes, BOOK);
+        return new PriceBook(
+                Currency.getInstance(currency),
+                WastePolicy.AS_ORDERED,
+                BookItems.of(items),
+                labour,
+                markups,
+                taxes,
+                BOOK);
     }
 
     static PrintedLine line(String item, String ordered, BookUnit unit) {

@@ -3,25 +3,35 @@ package org.thalweg.api.json;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.lang.reflect.Constructor;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Nearest;
 import org.thalweg.api.problem.ReadingCode;
 
-/** An object whose members are a record's components, no others. A member that is null is not there. */
+/**
+ * An object whose members are a record's components; others are refused, or passed over where the record says so. A member
+ * that is null is not there.
+ */
 final class RecordShape implements Shape {
 
     /** A component: its place in the constructor and what it holds. */
     record Member(int index, Shape of) {}
 
+    private static final Shape OTHERS = new PassedOver();
+
     private final Constructor<?> constructor;
     private final Map<String, Member> members;
+    private final boolean passesOver;
 
-    RecordShape(Constructor<?> constructor, Map<String, Member> members) {
+    /** {@code passesOver} says whether members that are no components are passed over. */
+    RecordShape(Constructor<?> constructor, Map<String, Member> members, boolean passesOver) {
         this.constructor = constructor;
         this.members = new LinkedHashMap<>(members);
+        this.passesOver = passesOver;
     }
 
     @Override
@@ -37,8 +47,13 @@ final class RecordShape implements Shape {
         }
         @Nullable Object[] values = new @Nullable Object[members.size()];
         boolean[] seen = new boolean[members.size()];
+        Set<String> others = passesOver ? new HashSet<>() : Set.of();
         while (cursor.next() != JsonToken.END_OBJECT) {
-            readMember(cursor, values, seen);
+            if (passesOver && !members.containsKey(cursor.name())) {
+                passOver(cursor, others);
+            } else {
+                readMember(cursor, values, seen);
+            }
         }
         return make(values);
     }
@@ -60,6 +75,15 @@ final class RecordShape implements Shape {
         if (!cursor.on(JsonToken.VALUE_NULL)) {
             values[member.index] = member.of.read(cursor);
         }
+    }
+
+    private static void passOver(Cursor cursor, Set<String> others) throws IOException {
+        String name = cursor.name();
+        if (!others.add(name)) {
+            cursor.note(ReadingCode.DUPLICATE_MEMBER, () -> "%s stands here twice.".formatted(Echo.of(name)));
+        }
+        cursor.next();
+        OTHERS.read(cursor);
     }
 
     private String unknown(String name) {

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.problem.ReadingCode;
+import org.thalweg.api.wire.PassesOver;
+import org.thalweg.api.wire.WireDecimal;
 import org.thalweg.api.wire.WireLength;
 import org.thalweg.api.wire.WirePitch;
 import org.thalweg.api.wire.WirePoint;
@@ -30,6 +32,7 @@ final class ShapeMaker {
             Long.class, new Shapes.WholeNumber(),
             Boolean.class, new Shapes.YesOrNo(),
             JsonNode.class, new TreeShape(),
+            WireDecimal.class, new DecimalShape(),
             WireLength.class, new MeasureShapes.LengthShape(),
             WirePoint.class, new MeasureShapes.PointShape(new MeasureShapes.LengthShape()));
 
@@ -44,7 +47,7 @@ final class ShapeMaker {
                     component.getName(),
                     new RecordShape.Member(i, shape(component.getGenericType(), component.getAccessor())));
         }
-        return new RecordShape(constructor(type, components), members);
+        return new RecordShape(constructor(type, components), members, type.isAnnotationPresent(PassesOver.class));
     }
 
     private static Constructor<?> constructor(Class<?> type, RecordComponent[] components) {

@@ -3,6 +3,7 @@ package org.thalweg.api.problem;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
+import org.thalweg.finding.Origin;
 
 /**
  * One thing that is wrong.
@@ -51,5 +52,10 @@ public record Fault(
 
     static Fault of(String code, String pointer, String detail, Figure actual, Figure limit) {
         return new Fault(code, pointer, detail, Optional.of(actual), Optional.of(limit));
+    }
+
+    /** The same with its pointer led on from {@code place}. */
+    Fault within(Origin place) {
+        return new Fault(code, place.pointer() + pointer.substring(1), detail, actual, limit);
     }
 }

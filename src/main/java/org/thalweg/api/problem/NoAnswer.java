@@ -2,6 +2,7 @@ package org.thalweg.api.problem;
 
 import java.util.OptionalLong;
 import org.thalweg.api.Limits;
+import org.thalweg.finding.Origin;
 
 /** Thrown at the door when there can be no answer; carries what the caller is told. */
 public final class NoAnswer extends RuntimeException {
@@ -13,6 +14,11 @@ public final class NoAnswer extends RuntimeException {
     public NoAnswer(Problem problem, String detail, Faults faults) {
         super(problem.name(), null, false, false);
         this.answer = ProblemAnswer.of(problem, detail, faults);
+    }
+
+    private NoAnswer(ProblemAnswer answer) {
+        super(answer.code(), null, false, false);
+        this.answer = answer;
     }
 
     public NoAnswer(Problem problem, String detail) {
@@ -29,6 +35,11 @@ public final class NoAnswer extends RuntimeException {
 
     public static NoAnswer of(Problem problem, Fault fault) {
         return of(problem, Faults.of(fault));
+    }
+
+    /** The same for a caller who posted what was read as a member of something larger. */
+    public NoAnswer within(Origin place) {
+        return new NoAnswer(answer.within(place));
     }
 
     /** A body of {@code actual} bytes, or of more than are read when nobody knows how many. */

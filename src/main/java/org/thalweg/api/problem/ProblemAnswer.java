@@ -4,6 +4,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
+import org.thalweg.finding.Origin;
 
 /**
  * The body of every answer that is none: an RFC 9457 problem.
@@ -73,5 +74,11 @@ public record ProblemAnswer(
                 detail,
                 faults.count(),
                 faults.first());
+    }
+
+    /** The same with every pointer led on from {@code place}. */
+    ProblemAnswer within(Origin place) {
+        List<Fault> led = errors.stream().map(fault -> fault.within(place)).toList();
+        return new ProblemAnswer(type, title, status, code, detail, errorCount, led);
     }
 }

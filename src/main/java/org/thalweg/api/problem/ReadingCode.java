@@ -41,5 +41,15 @@ public enum ReadingCode {
     /** The roof is given in no form, or in more than one. */
     ROOF_FORM,
     /** Members are given that go instead of each other, or none of them is. */
-    EITHER_OR
+    EITHER_OR,
+    /** A string can't be read as a number. */
+    BAD_NUMBER,
+    /** A digest that is none. */
+    BAD_DIGEST,
+    /** A trade item number whose last digit does not check the others. */
+    BAD_GTIN,
+    /** Price breaks that leave a gap or overlap. */
+    BREAKS_DO_NOT_JOIN,
+    /** Two entries of a price book say the same, or have the same id. */
+    DUPLICATE_ENTRY
 }
