@@ -24,6 +24,10 @@ import org.thalweg.pricing.Pricing;
 /** Prices jobs again, line by line. Not for two threads at once. */
 public final class Repricer {
 
+    private static final JsonFactory JSON = JsonFactory.builder()
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
+            .build();
+
     private final PriceBook book;
     private final Optional<PlainJobs> quick;
     private final JobReader reader;
@@ -148,10 +152,6 @@ public final class Repricer {
         sums.hashed(hash);
         line.send(out);
     }
-
-    private static final JsonFactory JSON = JsonFactory.builder()
-            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
-            .build();
 
     /** The name of a job that can't be read, so that its owner finds it; nothing where that can't be read either. */
     private static Optional<String> job(byte[] text) {

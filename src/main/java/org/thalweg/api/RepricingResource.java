@@ -16,7 +16,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -90,7 +89,9 @@ public class RepricingResource {
                                         mediaType = MediaType.APPLICATION_JSON,
                                         schema = @Schema(implementation = RepricingsRequest.class),
                                         examples = @ExampleObject(name = "books", ref = "repriceBooks")),
-                                @Content(mediaType = LINES, schema = @Schema(oneOf = {RepricingStart.class, RepricingJob.class}))
+                                @Content(
+                                        mediaType = LINES,
+                                        schema = @Schema(oneOf = {RepricingStart.class, RepricingJob.class}))
                             })
                     InputStream posted) {
         byte[] body = PostedReader.bytes(posted);
@@ -149,6 +150,9 @@ public class RepricingResource {
         return out -> {
             try {
                 stream(lines, book, out);
+            } catch (IOException e) {
+                // Nobody is there any more, or the connection is closed without a summary.
+                throw cutOff();
             } finally {
                 place.leave();
             }
@@ -184,14 +188,18 @@ public class RepricingResource {
                                 "The body is empty. Send the price book as its first line, and a job in every other."));
             }
         } catch (IOException e) {
-            throw NoAnswer.of(
-                    Problem.UNREADABLE,
-                    Fault.of(ReadingCode.CUT_OFF, "#", "The connection broke off before the body was complete."));
+            throw cutOff();
         }
         if (lines.overlong()) {
             throw NoAnswer.lineTooLarge();
         }
         return repricings.book(lines.copy());
+    }
+
+    private static NoAnswer cutOff() {
+        return NoAnswer.of(
+                Problem.UNREADABLE,
+                Fault.of(ReadingCode.CUT_OFF, "#", "The connection broke off before the body was complete."));
     }
 
     private void stream(BoundedLines lines, RepricingBook book, OutputStream out) throws IOException {

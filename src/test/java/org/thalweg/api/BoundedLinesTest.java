@@ -76,7 +76,9 @@ class BoundedLinesTest {
                     expected.add((n + 1) + ":" + (line.length() > MOST ? "overlong" : line));
                 }
             }
-            assertThat(lines(inBits(text.toString(), random), MOST)).as("%s", text).isEqualTo(expected);
+            assertThat(lines(inBits(text.toString(), random), MOST))
+                    .as("%s", text)
+                    .isEqualTo(expected);
         }
     }
 }

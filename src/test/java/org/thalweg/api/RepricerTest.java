@@ -109,7 +109,9 @@ class RepricerTest {
     /** Members nobody reads hold all sorts of things; those that are no JSON are refused just as well. */
     static List<Path> texts() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("src/test/resources/json-conformance"))) {
-            return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -158,7 +160,8 @@ class RepricerTest {
         Collections.shuffle(order, new Random(5));
         RepricingSums[] parts = {new RepricingSums(), new RepricingSums(), new RepricingSums()};
         for (int i : order) {
-            assertThat(answer(REPRICINGS.repricer(book), jobs.get(i), 7, parts[i % 3])).isEqualTo(answers.get(i));
+            assertThat(answer(REPRICINGS.repricer(book), jobs.get(i), 7, parts[i % 3]))
+                    .isEqualTo(answers.get(i));
         }
         RepricingSums sum = new RepricingSums();
         for (int i : List.of(2, 0, 1)) {
@@ -203,18 +206,20 @@ class RepricerTest {
                 change = change.add(new BigDecimal(answer.at("/change/amount").textValue()));
             }
             byte[] bytes = text.substring(0, text.length() - 1).getBytes(StandardCharsets.UTF_8);
-            hash = hash.add(new BigInteger(1, MessageDigest.getInstance("SHA-256").digest(bytes)));
+            hash = hash.add(
+                    new BigInteger(1, MessageDigest.getInstance("SHA-256").digest(bytes)));
         }
         JsonNode told = JSON.readTree(sums.json());
         assertThat(told.at("/jobs").longValue()).isEqualTo(1_000);
         assertThat(told.at("/failed").longValue()).isEqualTo(failed).isPositive();
         assertThat(told.at("/totals/0/jobs").longValue()).isEqualTo(1_000 - failed);
         assertThat(told.at("/totals/0/total").textValue()).isEqualTo(total.toPlainString());
-        assertThat(told.at("/totals/0/compared").longValue()).isEqualTo(compared).isPositive();
+        assertThat(told.at("/totals/0/compared").longValue())
+                .isEqualTo(compared)
+                .isPositive();
         assertThat(told.at("/totals/0/was").textValue()).isEqualTo(was.toPlainString());
         assertThat(told.at("/totals/0/change").textValue()).isEqualTo(change.toPlainString());
-        assertThat(new BigInteger(told.at("/hash").textValue(), 16))
-                .isEqualTo(hash.mod(BigInteger.TWO.pow(256)));
+        assertThat(new BigInteger(told.at("/hash").textValue(), 16)).isEqualTo(hash.mod(BigInteger.TWO.pow(256)));
         assertThat(RepricingSums.read(told).json()).isEqualTo(sums.json());
     }
 

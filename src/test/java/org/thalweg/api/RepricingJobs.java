@@ -24,8 +24,8 @@ final class RepricingJobs {
     static final Repricings REPRICINGS =
             new Repricings(new PostedReader(Validation.buildDefaultValidatorFactory()), JSON, new Engine("0.1.0"));
 
-    private static final List<String> NAMES =
-            List.of("4711", "Müller & Söhne 屋", "a \"quoted\" one", "back\\slash", "\u007f", "\ud83c\udfe0 house", "tab\there");
+    private static final List<String> NAMES = List.of(
+            "4711", "Müller & Söhne 屋", "a \"quoted\" one", "back\\slash", "\u007f", "\ud83c\udfe0 house", "tab\there");
 
     private final Random random;
     private final String example;
@@ -88,7 +88,9 @@ final class RepricingJobs {
             lines.remove(random.nextInt(lines.size()));
         }
         ObjectNode job = JSON.createObjectNode();
-        job.put("job", random.nextInt(3) == 0 ? NAMES.get(random.nextInt(NAMES.size())) : "job-" + random.nextInt(1_000));
+        job.put(
+                "job",
+                random.nextInt(3) == 0 ? NAMES.get(random.nextInt(NAMES.size())) : "job-" + random.nextInt(1_000));
         job.set("takeoff", takeoff);
         if (random.nextInt(4) > 0) {
             job.set("was", money(BigDecimal.valueOf(random.nextInt(10_000_000), 2)));

@@ -21,8 +21,8 @@ import org.thalweg.api.wire.QuoteAnswer.MoneyAnswer;
                 "What jobs come to now. As `application/x-ndjson` every answer is a line, and the last line is `{\"summary\": …}`"
                         + " (RepricingEnd): without it the stream was cut off.")
 public record RepricingsAnswer(
-        @Schema(description = "One for each job, in their order.")
-        @Size(max = Limits.REPRICING_JOBS) List<JobAnswer> answers,
+        @Schema(description = "One for each job, in their order.") @Size(max = Limits.REPRICING_JOBS)
+        List<JobAnswer> answers,
 
         @Schema(description = "What they come to together.") RepricingSummary summary) {
 
@@ -38,16 +38,19 @@ public record RepricingsAnswer(
      */
     @Schema(
             name = "RepricedJob",
-            description = "What a job comes to: `job` and `total`, and with `was` also `change`; or `line` and `problem`.")
+            description =
+                    "What a job comes to: `job` and `total`, and with `was` also `change`; or `line` and `problem`.")
     public record JobAnswer(
             @Schema(
                     description = "The caller's name for it; left out with a problem, where it can't be read.",
                     maxLength = Limits.ID_LENGTH)
             Optional<String> job,
 
-            @Schema(description = "What it comes to: the total of its quote.") Optional<MoneyAnswer> total,
+            @Schema(description = "What it comes to: the total of its quote.")
+            Optional<MoneyAnswer> total,
 
-            @Schema(description = "What it came to before, as it was given.") Optional<MoneyAnswer> was,
+            @Schema(description = "What it came to before, as it was given.")
+            Optional<MoneyAnswer> was,
 
             @Schema(description = "`total` less `was`, exactly; below 0 where it has become cheaper.")
             Optional<ChangeAnswer> change,
@@ -84,7 +87,8 @@ public record RepricingsAnswer(
                     examples = "-12.50")
             String amount,
 
-            @Schema(ref = "Currency", description = "The currency.") String currency) {}
+            @Schema(ref = "Currency", description = "The currency.")
+            String currency) {}
 
     /**
      * The last line of a stream.
@@ -96,7 +100,8 @@ public record RepricingsAnswer(
             requiredProperties = "summary",
             description = "The last line of a stream, so that one that was cut off is seen.")
     public record RepricingEnd(
-            @Schema(description = "What all jobs come to together.") RepricingSummary summary) {}
+            @Schema(description = "What all jobs come to together.")
+            RepricingSummary summary) {}
 
     /**
      * What all jobs come to.
@@ -113,17 +118,17 @@ public record RepricingsAnswer(
             requiredProperties = {"engine", "book", "jobs", "failed", "totals", "hash"},
             description = "What all jobs come to. Summaries of parts can be added up.")
     public record RepricingSummary(
-            @Schema(ref = "Engine", description = "Who priced them.") String engine,
+            @Schema(ref = "Engine", description = "Who priced them.")
+            String engine,
 
-            @Schema(
-                    ref = "Digest",
-                    description = "SHA-256 of the canonical form (RFC 8785) of `{\"priceBook\": …}`.")
+            @Schema(ref = "Digest", description = "SHA-256 of the canonical form (RFC 8785) of `{\"priceBook\": …}`.")
             String book,
 
             @Schema(description = "How many jobs, those with a problem among them.", format = "int64", minimum = "0")
             long jobs,
 
-            @Schema(description = "How many of them have a problem.", format = "int64", minimum = "0") long failed,
+            @Schema(description = "How many of them have a problem.", format = "int64", minimum = "0")
+            long failed,
 
             @Schema(description = "Sums of those that have a total; one for each currency.", maxItems = 1)
             List<SumAnswer> totals,
@@ -151,19 +156,21 @@ public record RepricingsAnswer(
             requiredProperties = {"currency", "jobs", "total", "compared", "was", "change"},
             description = "Sums of one currency, as digits.")
     public record SumAnswer(
-            @Schema(ref = "Currency", description = "The currency.") String currency,
+            @Schema(ref = "Currency", description = "The currency.")
+            String currency,
 
-            @Schema(description = "How many jobs have a total.", format = "int64", minimum = "0") long jobs,
+            @Schema(description = "How many jobs have a total.", format = "int64", minimum = "0")
+            long jobs,
 
-            @Schema(description = "Sum of the totals.", maxLength = 40, examples = "1234.50") String total,
+            @Schema(description = "Sum of the totals.", maxLength = 40, examples = "1234.50")
+            String total,
 
-            @Schema(
-                    description = "How many of them say what they came to before.",
-                    format = "int64",
-                    minimum = "0")
+            @Schema(description = "How many of them say what they came to before.", format = "int64", minimum = "0")
             long compared,
 
-            @Schema(description = "Sum of what those came to before.", maxLength = 40, examples = "1200.00") String was,
+            @Schema(description = "Sum of what those came to before.", maxLength = 40, examples = "1200.00")
+            String was,
 
-            @Schema(description = "Sum of their changes.", maxLength = 40, examples = "34.50") String change) {}
+            @Schema(description = "Sum of their changes.", maxLength = 40, examples = "34.50")
+            String change) {}
 }
