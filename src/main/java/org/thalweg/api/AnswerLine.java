@@ -36,15 +36,6 @@ final class AnswerLine {
         put(job);
     }
 
-    /** Begins a line with a job's name, which lies between quotes in {@code buffer} just as it is written here. */
-    void begin(byte[] buffer, int from, int to) {
-        length = 0;
-        put(JOB);
-        put('"');
-        put(buffer, from, to - from);
-        put('"');
-    }
-
     void money(String name, BigDecimal amount, String currency) {
         put(',');
         put('"');

@@ -1,5 +1,11 @@
 package org.thalweg.api;
 
+import static org.thalweg.api.json.PlainText.given;
+import static org.thalweg.api.json.PlainText.notPlain;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -7,10 +13,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.thalweg.api.json.PlainJson;
-import org.thalweg.api.json.PlainJson.Name;
-import org.thalweg.api.json.PlainJson.NotPlain;
+import org.thalweg.api.json.PlainText;
+import org.thalweg.api.json.PlainText.NotPlain;
+import org.thalweg.api.problem.NoAnswer;
 import org.thalweg.api.wire.Words;
 import org.thalweg.pricing.BookUnit;
 import org.thalweg.pricing.PriceBook;
@@ -27,33 +32,6 @@ import org.thalweg.units.MassUnit;
  */
 final class PlainJobs {
 
-    private static final Name JOB = new Name("job");
-    private static final Name TAKEOFF = new Name("takeoff");
-    private static final Name WAS = new Name("was");
-    private static final Name AMOUNT = new Name("amount");
-    private static final Name CURRENCY = new Name("currency");
-    private static final Name ENGINE = new Name("engine");
-    private static final Name DIGEST = new Name("digest");
-    private static final Name UNITS = new Name("units");
-    private static final Name LENGTH = new Name("length");
-    private static final Name AREA = new Name("area");
-    private static final Name MASS = new Name("mass");
-    private static final Name ORDER_LINES = new Name("orderLines");
-    private static final Name TOTALS = new Name("totals");
-    private static final Name ITEM = new Name("item");
-    private static final Name MADE = new Name("made");
-    private static final Name METAL = new Name("metal");
-    private static final Name THICKNESS = new Name("thickness");
-    private static final Name WIDTH = new Name("width");
-    private static final Name VALUE = new Name("value");
-    private static final Name PROFILE = new Name("profile");
-    private static final Name NET = new Name("net");
-    private static final Name LAP = new Name("lap");
-    private static final Name ORDERED = new Name("ordered");
-    private static final Name UNIT = new Name("unit");
-    private static final Name OF = new Name("of");
-    private static final Name QUANTITY = new Name("quantity");
-
     private static final long MOST_QUANTITY = (long) Limits.QUANTITY.most();
     private static final long MOST_WAS = (long) Limits.WAS.most();
     private static final int LONGEST_PROFILE = Limits.ID_LENGTH;
@@ -63,20 +41,24 @@ final class PlainJobs {
     private static final Map<String, MassUnit> MASSES = byWord(MassUnit.values());
     private static final Map<String, BookUnit> MASS_UNITS = massUnits();
 
-    private final PlainJson json = new PlainJson();
     private final Engine engine;
-    private final Name currency;
+    private final String currency;
     private final int decimals;
-    private int jobFrom;
-    private int jobTo;
-    private @Nullable PrintedTakeoff takeoff;
-    private @Nullable BigDecimal was;
 
     PlainJobs(Engine engine, PriceBook book) {
         this.engine = engine;
-        this.currency = new Name(book.currency().getCurrencyCode());
+        this.currency = book.currency().getCurrencyCode();
         this.decimals = book.decimals();
     }
+
+    /**
+     * A job that was read.
+     *
+     * @param name    what its owner calls it
+     * @param takeoff what is priced
+     * @param was     what it came to before, with the currency's decimals
+     */
+    record Job(String name, PrintedTakeoff takeoff, Optional<BigDecimal> was) {}
 
     private static <E extends Enum<E>> Map<String, E> byWord(E[] units) {
         Map<String, E> byWord = new HashMap<>();
@@ -92,123 +74,85 @@ final class PlainJobs {
         return bySymbol;
     }
 
-    /** Whether the line was read. If not, it may still be a good job. */
-    boolean read(byte[] buffer, int from, int to) {
-        json.begin(buffer, from, to);
-        try {
-            job();
-            return true;
-        } catch (NotPlain other) {
-            return false;
+    /** The job of a line; nothing if it was not read, and then it may still be a good one. */
+    Optional<Job> read(byte[] buffer, int from, int to) {
+        try (PlainText json = new PlainText(buffer, from, to)) {
+            return Optional.of(job(json));
+        } catch (NotPlain | JsonProcessingException | NoAnswer other) {
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException("bytes in memory can always be read", e);
         }
     }
 
-    /** Where the job's name begins. */
-    int jobFrom() {
-        return jobFrom;
-    }
-
-    /** Behind its end. */
-    int jobTo() {
-        return jobTo;
-    }
-
-    /** The takeoff of the job read last. */
-    PrintedTakeoff takeoff() {
-        return given(takeoff);
-    }
-
-    /** What it came to before, with the currency's decimals. */
-    Optional<BigDecimal> was() {
-        return Optional.ofNullable(was);
-    }
-
-    private void job() {
-        takeoff = null;
-        was = null;
-        jobFrom = -1;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(JOB)) {
-                json.word(Limits.ID_LENGTH);
-                jobFrom = json.from();
-                jobTo = json.to();
-            } else if (json.is(TAKEOFF)) {
-                takeoff = readTakeoff();
-            } else if (json.is(WAS)) {
-                was = money();
-            } else {
-                throw json.notPlain();
+    private Job job(PlainText json) throws IOException {
+        String job = null;
+        PrintedTakeoff takeoff = null;
+        Optional<BigDecimal> was = Optional.empty();
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "job" -> job = json.string(Limits.ID_LENGTH);
+                case "takeoff" -> takeoff = takeoff(json);
+                case "was" -> was = Optional.of(money(json));
+                default -> throw notPlain();
             }
         }
         json.end();
-        if (jobFrom < 0 || takeoff == null) {
-            throw json.notPlain();
-        }
+        return new Job(given(job), given(takeoff), was);
     }
 
-    private BigDecimal money() {
+    private BigDecimal money(PlainText json) throws IOException {
         BigDecimal amount = null;
-        boolean named = false;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(AMOUNT)) {
-                amount = json.decimalOrDigits(decimals, MOST_WAS);
-            } else if (json.is(CURRENCY)) {
-                json.word(Limits.CURRENCY_CODE);
-                named = json.is(currency);
-            } else {
-                throw json.notPlain();
+        String code = null;
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "amount" -> amount = json.decimalOrDigits(decimals, MOST_WAS);
+                case "currency" -> code = json.string(Limits.CURRENCY_CODE);
+                default -> throw notPlain();
             }
         }
-        if (amount == null || !named) {
-            throw json.notPlain();
+        if (!currency.equals(code)) {
+            throw notPlain();
         }
-        return amount.setScale(decimals);
+        return given(amount).setScale(decimals);
     }
 
-    private PrintedTakeoff readTakeoff() {
+    private PrintedTakeoff takeoff(PlainText json) throws IOException {
         LengthUnit length = null;
         List<PrintedLine> lines = null;
         List<PrintedTotal> totals = List.of();
         boolean ours = false;
         boolean digest = false;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(ORDER_LINES)) {
-                lines = lines();
-            } else if (json.is(TOTALS)) {
-                totals = totals();
-            } else if (json.is(ENGINE)) {
-                ours = engine.sameGeneration(json.string(Limits.ENGINE_LENGTH));
-            } else if (json.is(DIGEST)) {
-                digest = json.hexadecimal(Limits.DIGEST_LENGTH);
-            } else if (json.is(UNITS)) {
-                length = units();
-            } else {
-                json.skip();
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "orderLines" -> lines = lines(json);
+                case "totals" -> totals = totals(json);
+                case "engine" -> ours = engine.sameGeneration(json.string(Limits.ENGINE_LENGTH));
+                case "digest" -> digest = PrintedTakeoffs.isDigest(json.string(Limits.DIGEST_LENGTH));
+                case "units" -> length = units(json);
+                default -> json.skip();
             }
         }
-        if (length == null || lines == null || !ours || !digest) {
-            throw json.notPlain();
+        if (!ours || !digest) {
+            throw notPlain();
         }
-        return new PrintedTakeoff(length, lines, totals);
+        return new PrintedTakeoff(given(length), given(lines), totals);
     }
 
-    private LengthUnit units() {
+    private LengthUnit units(PlainText json) throws IOException {
         LengthUnit length = null;
         AreaUnit area = null;
         MassUnit mass = null;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(LENGTH)) {
-                length = LENGTHS.get(json.string(Limits.SYMBOL_LENGTH));
-            } else if (json.is(AREA)) {
-                area = AREAS.get(json.string(Limits.SYMBOL_LENGTH));
-            } else if (json.is(MASS)) {
-                mass = MASSES.get(json.string(Limits.SYMBOL_LENGTH));
-            } else {
-                throw json.notPlain();
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "length" -> length = LENGTHS.get(json.string(Limits.SYMBOL_LENGTH));
+                case "area" -> area = AREAS.get(json.string(Limits.SYMBOL_LENGTH));
+                case "mass" -> mass = MASSES.get(json.string(Limits.SYMBOL_LENGTH));
+                default -> throw notPlain();
             }
         }
         given(area);
@@ -216,19 +160,19 @@ final class PlainJobs {
         return given(length);
     }
 
-    private List<PrintedLine> lines() {
+    private List<PrintedLine> lines(PlainText json) throws IOException {
         List<PrintedLine> lines = new ArrayList<>();
         json.list();
-        while (json.element(lines.size())) {
+        while (json.element()) {
             if (lines.size() == Limits.QUOTED_LINES) {
-                throw json.notPlain();
+                throw notPlain();
             }
-            lines.add(line());
+            lines.add(line(json));
         }
         return lines;
     }
 
-    private PrintedLine line() {
+    private PrintedLine line(PlainText json) throws IOException {
         String item = null;
         Optional<PrintedLine.Made> made = Optional.empty();
         BigDecimal net = null;
@@ -236,125 +180,98 @@ final class PlainJobs {
         BigDecimal ordered = null;
         BookUnit unit = null;
         Optional<PrintedLine.Mass> mass = Optional.empty();
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(ITEM)) {
-                item = json.string(Limits.ITEM_LENGTH);
-            } else if (json.is(MADE)) {
-                made = Optional.of(made());
-            } else if (json.is(NET)) {
-                net = quantity();
-            } else if (json.is(LAP)) {
-                lap = quantity();
-            } else if (json.is(ORDERED)) {
-                ordered = quantity();
-            } else if (json.is(UNIT)) {
-                unit = BookUnit.of(json.string(Limits.UNIT_CODE)).orElse(null);
-            } else if (json.is(MASS)) {
-                mass = Optional.of(mass());
-            } else {
-                json.skip();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "item" -> item = json.string(Limits.ITEM_LENGTH);
+                case "made" -> made = Optional.of(made(json));
+                case "net" -> net = quantity(json);
+                case "lap" -> lap = quantity(json);
+                case "ordered" -> ordered = quantity(json);
+                case "unit" -> unit = BookUnit.of(json.string(Limits.UNIT_CODE)).orElse(null);
+                case "mass" -> mass = Optional.of(mass(json));
+                default -> json.skip();
             }
         }
         return new PrintedLine(given(item), made, given(net), given(lap), given(ordered), given(unit), mass);
     }
 
-    private PrintedLine.Made made() {
+    private PrintedLine.Made made(PlainText json) throws IOException {
         String metal = null;
         double thickness = -1;
         double width = -1;
         Optional<String> profile = Optional.empty();
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(METAL)) {
-                metal = json.string(Limits.METAL_LENGTH);
-            } else if (json.is(THICKNESS)) {
-                thickness = json.number(Limits.SAVED_THICKNESS);
-            } else if (json.is(WIDTH)) {
-                width = width();
-            } else if (json.is(PROFILE)) {
-                profile = Optional.of(json.string(LONGEST_PROFILE));
-            } else {
-                json.skip();
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "metal" -> metal = json.string(Limits.METAL_LENGTH);
+                case "thickness" -> thickness = json.number(Limits.SAVED_THICKNESS);
+                case "width" -> width = width(json);
+                case "profile" -> profile = Optional.of(json.string(LONGEST_PROFILE));
+                default -> json.skip();
             }
         }
         if (thickness < 0 || width < 0) {
-            throw json.notPlain();
+            throw notPlain();
         }
         return new PrintedLine.Made(given(metal), thickness, width, profile);
     }
 
-    private double width() {
+    private double width(PlainText json) throws IOException {
         double value = -1;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(VALUE)) {
-                value = json.number(Limits.SAVED_WIDTH);
-            } else {
-                json.skip();
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "value" -> value = json.number(Limits.SAVED_WIDTH);
+                default -> json.skip();
             }
         }
         return value;
     }
 
-    private PrintedLine.Mass mass() {
+    private PrintedLine.Mass mass(PlainText json) throws IOException {
         BigDecimal value = null;
         BookUnit unit = null;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(VALUE)) {
-                value = quantity();
-            } else if (json.is(UNIT)) {
-                unit = MASS_UNITS.get(json.string(Limits.SYMBOL_LENGTH));
-            } else {
-                json.skip();
+        json.object();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "value" -> value = quantity(json);
+                case "unit" -> unit = MASS_UNITS.get(json.string(Limits.SYMBOL_LENGTH));
+                default -> json.skip();
             }
         }
         return new PrintedLine.Mass(given(value), given(unit));
     }
 
-    private List<PrintedTotal> totals() {
+    private List<PrintedTotal> totals(PlainText json) throws IOException {
         List<PrintedTotal> totals = new ArrayList<>();
         json.list();
-        while (json.element(totals.size())) {
+        while (json.element()) {
             if (totals.size() == Limits.QUOTED_TOTALS) {
-                throw json.notPlain();
+                throw notPlain();
             }
-            totals.add(total());
+            totals.add(total(json));
         }
         return totals;
     }
 
-    private PrintedTotal total() {
+    private PrintedTotal total(PlainText json) throws IOException {
         String item = null;
         Optional<String> of = Optional.empty();
         BigDecimal quantity = null;
         String unit = null;
-        int object = json.object();
-        while (json.member(object)) {
-            if (json.is(ITEM)) {
-                item = json.string(Limits.ITEM_LENGTH);
-            } else if (json.is(OF)) {
-                of = Optional.of(json.string(Limits.ITEM_LENGTH));
-            } else if (json.is(QUANTITY)) {
-                quantity = quantity();
-            } else if (json.is(UNIT)) {
-                unit = json.string(Limits.UNIT_CODE);
-            } else {
-                json.skip();
+        for (String name = json.member(); name != null; name = json.member()) {
+            switch (name) {
+                case "item" -> item = json.string(Limits.ITEM_LENGTH);
+                case "of" -> of = Optional.of(json.string(Limits.ITEM_LENGTH));
+                case "quantity" -> quantity = quantity(json);
+                case "unit" -> unit = json.string(Limits.UNIT_CODE);
+                default -> json.skip();
             }
         }
         return new PrintedTotal(given(item), of, given(quantity), BookUnit.of(given(unit)));
     }
 
-    private BigDecimal quantity() {
+    private static BigDecimal quantity(PlainText json) throws IOException {
         return json.decimal(Limits.DECIMALS, MOST_QUANTITY);
-    }
-
-    private <T> T given(@Nullable T value) {
-        if (value == null) {
-            throw json.notPlain();
-        }
-        return value;
     }
 }

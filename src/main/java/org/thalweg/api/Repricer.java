@@ -88,21 +88,22 @@ public final class Repricer {
     }
 
     /** The usual job: whether it was one. Whoever has something to complain of is heard by the strict reader. */
-    private boolean atOnce(PlainJobs plain, byte[] buffer, int from, int to, RepricingSums sums) {
-        if (!plain.read(buffer, from, to)) {
+    private boolean atOnce(PlainJobs plain, byte[] buffer, int from, int to, RepricingSums sums) throws IOException {
+        Optional<PlainJobs.Job> job = plain.read(buffer, from, to);
+        if (job.isEmpty()) {
             return false;
         }
         Optional<BigDecimal> total;
         try {
-            total = Pricing.price(book, plain.takeoff()).total();
+            total = Pricing.price(book, job.get().takeoff()).total();
         } catch (Refused refused) {
             return false;
         }
         if (total.isEmpty()) {
             return false;
         }
-        line.begin(buffer, plain.jobFrom(), plain.jobTo());
-        priced(total.get(), plain.was(), sums);
+        line.begin(names.writeValueAsBytes(job.get().name()));
+        priced(total.get(), job.get().was(), sums);
         return true;
     }
 
