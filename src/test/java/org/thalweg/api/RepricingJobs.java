@@ -25,7 +25,15 @@ final class RepricingJobs {
             new Repricings(new PostedReader(Validation.buildDefaultValidatorFactory()), JSON, new Engine("0.1.0"));
 
     private static final List<String> NAMES = List.of(
-            "4711", "Müller & Söhne 屋", "a \"quoted\" one", "back\\slash", "\u007f", "\ud83c\udfe0 house", "tab\there");
+            "4711",
+            "Müller & Söhne 屋",
+            "a \"quoted\" one",
+            "back\\slash",
+            "\u007f",
+            "\ud83c\udfe0 house",
+            "tab\there",
+            "and/or",
+            "\f\b\r\n");
 
     private final Random random;
     private final String example;
