@@ -33,7 +33,8 @@ final class DecimalReader {
         return read(given, at, Limits.PERCENT, Limits.PERCENT_DECIMALS);
     }
 
-    private BigDecimal read(WireDecimal given, Origin at, Limit limit, int decimals) {
+    /** The number, to so many decimals. */
+    BigDecimal read(WireDecimal given, Origin at, Limit limit, int decimals) {
         BigDecimal number = given.number();
         if (number.compareTo(BigDecimal.valueOf(limit.least())) < 0
                 || number.compareTo(BigDecimal.valueOf(limit.most())) > 0) {

@@ -104,6 +104,11 @@ public final class Limits {
 
     public static final int PERCENT_DECIMALS = 4;
 
+    // Repricings.
+    public static final int REPRICING_LINE_BYTES = 1024 * 1024;
+    public static final int REPRICING_JOBS = 1_000;
+    public static final int REPRICING_STREAMS = 8;
+
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
 
@@ -278,6 +283,8 @@ public final class Limits {
             Limit.atMost("breakFrom", 1e12, "1", "#/priceBook/items/*/breaks/*/from", OUTSIDE);
     public static final Limit PERCENT = Limit.atMost("percent", 1_000, "1", "#/priceBook/markups/*/percent", OUTSIDE);
     public static final Limit QUANTITY = Limit.atMost("quantity", 1e12, "1", "#/takeoff/orderLines/*/ordered", OUTSIDE);
+
+    public static final Limit WAS = Limit.atMost("was", Pricing.MOST, "1", "#/was/amount", OUTSIDE);
 
     private static final String MANY = "400 TOO_MANY";
     private static final String LONG = "400 TOO_LONG";
@@ -460,6 +467,10 @@ public final class Limits {
             Limit.atMost("taxes", TAXES, "1", "#/priceBook/taxes", MANY),
             PERCENT,
             Limit.atMost("percentDecimals", PERCENT_DECIMALS, "1", "#/priceBook/markups/*/percent", LONG),
+            Limit.atMost("repricingLineBytes", REPRICING_LINE_BYTES, "byte", "#", "413 TOO_LARGE of the line"),
+            Limit.atMost("repricingJobs", REPRICING_JOBS, "1", "#/jobs", MANY),
+            Limit.atMost("repricingStreams", REPRICING_STREAMS, "1", "#", "503 BUSY"),
+            WAS,
             Limit.atMost("quoteTotal", Pricing.MOST, "1", "#/priceBook", "422 TOTAL_TOO_LARGE"),
             Limit.atMost("trimPieces", TRIM_PIECES, "1", "#/roof", "422 TOO_MANY_TRIM_PIECES"),
             Limit.atMost("panPieces", PAN_PIECES, "1", "#/roof", "422 TOO_MANY_PIECES"),

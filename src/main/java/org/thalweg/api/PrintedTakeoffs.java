@@ -95,7 +95,7 @@ final class PrintedTakeoffs {
         }
 
         PrintedTakeoff takeoff(SavedTakeoff saved, Origin at, Engine engine) {
-            if (!hexadecimal(saved.digest())) {
+            if (!isDigest(saved.digest())) {
                 faults.note(() -> Fault.of(
                         ReadingCode.BAD_DIGEST,
                         at.at("digest").pointer(),
@@ -163,7 +163,10 @@ final class PrintedTakeoffs {
         }
     }
 
-    private static boolean hexadecimal(String digest) {
+    static boolean isDigest(String digest) {
+        if (digest.length() != Limits.DIGEST_LENGTH) {
+            return false;
+        }
         for (int i = 0; i < digest.length(); i++) {
             char c = digest.charAt(i);
             if (!(c >= '0' && c <= '9' || c >= 'a' && c <= 'f')) {

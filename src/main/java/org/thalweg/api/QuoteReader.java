@@ -74,10 +74,11 @@ final class QuoteReader {
         if (layout == null) {
             throw new IllegalStateException("a request without a takeoff has a layout");
         }
-        return Refusals.toldIn(layout.units().units(), LAYOUT, () -> takeOff(layout));
+        return Refusals.toldIn(layout.units().units(), LAYOUT, () -> takeOff(layout, engine));
     }
 
-    private PrintedTakeoff takeOff(LayoutRequest request) {
+    /** The takeoff of a layout that is the whole request. */
+    static PrintedTakeoff takeOff(LayoutRequest request, Engine engine) {
         LayoutCase asked = LayoutReader.read(request);
         Layout layout = Layouts.layOut(asked);
         return PrintedTakeoffs.of(

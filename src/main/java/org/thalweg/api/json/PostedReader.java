@@ -50,7 +50,8 @@ public class PostedReader implements MessageBodyReader<Posted<?>> {
         return read(bytes(body), of);
     }
 
-    private static byte[] bytes(InputStream body) {
+    /** All of a body, or one byte more than is read. */
+    public static byte[] bytes(InputStream body) {
         try {
             return body.readNBytes(Limits.BODY_BYTES + 1);
         } catch (IOException e) {
@@ -62,6 +63,12 @@ public class PostedReader implements MessageBodyReader<Posted<?>> {
 
     /** Reads a request of type {@code of}. */
     public Posted<?> read(byte[] body, Class<?> of) {
+        Object request = bind(body, of);
+        return new Posted<>(request, Canonical.digest(body, StrictJson.start(body)));
+    }
+
+    /** Reads a request of type {@code of} for a caller who needs no digest. */
+    public Object bind(byte[] body, Class<?> of) {
         if (body.length > Limits.BODY_BYTES) {
             throw NoAnswer.tooLarge(OptionalLong.empty());
         }
@@ -75,6 +82,6 @@ public class PostedReader implements MessageBodyReader<Posted<?>> {
         if (request == null || !faults.isEmpty()) {
             throw NoAnswer.of(Problem.INVALID, faults);
         }
-        return new Posted<>(request, Canonical.digest(body, start));
+        return request;
     }
 }

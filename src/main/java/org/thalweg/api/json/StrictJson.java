@@ -31,6 +31,11 @@ final class StrictJson {
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .build();
 
+    /** A parser under the same limits as every body. */
+    static JsonParser parser(byte[] text, int from, int length) throws IOException {
+        return JSON.createParser(text, from, length);
+    }
+
     private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     private static final int EXCERPT = 20;

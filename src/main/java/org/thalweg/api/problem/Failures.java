@@ -4,14 +4,14 @@ import java.util.UUID;
 import org.jboss.logging.Logger;
 
 /** Our own failures: an id for the caller, the whole story for the log. */
-final class Failures {
+public final class Failures {
 
     private static final Logger LOG = Logger.getLogger(Failures.class);
 
     private Failures() {}
 
     /** Logs the failure under a new id and tells the caller nothing else. */
-    static ProblemAnswer log(Throwable failure) {
+    public static ProblemAnswer log(Throwable failure) {
         UUID id = UUID.randomUUID();
         LOG.errorf(failure, "failure %s", id);
         return new NoAnswer(

@@ -53,6 +53,20 @@ public final class NoAnswer extends RuntimeException {
                 Fault.of(Problem.TOO_LARGE.name(), "#", detail, found, new Figure(Limits.BODY_BYTES, "byte")));
     }
 
+    /** A line of a stream with more bytes than are read. */
+    public static NoAnswer lineTooLarge() {
+        String detail =
+                "The line has more than %d bytes, the most that are read.".formatted(Limits.REPRICING_LINE_BYTES);
+        return of(
+                Problem.TOO_LARGE,
+                Fault.of(
+                        Problem.TOO_LARGE.name(),
+                        "#",
+                        detail,
+                        new Figure(Limits.REPRICING_LINE_BYTES + 1L, "byte"),
+                        new Figure(Limits.REPRICING_LINE_BYTES, "byte")));
+    }
+
     /** What the caller is told. */
     public ProblemAnswer answer() {
         return answer;

@@ -22,6 +22,8 @@ public enum Problem {
     UNSUPPORTED_MEDIA_TYPE(415, "The body has a form that is not read here"),
     /** The request can be read and describes no roof. */
     NOT_A_ROOF(422, "The request describes no roof"),
+    /** The job can be read, and something in it has no price. */
+    NOT_PRICED(422, "The job has no total"),
     /** The service is at fault. */
     INTERNAL(500, "The service failed"),
     /** The service has more work than it can do. */

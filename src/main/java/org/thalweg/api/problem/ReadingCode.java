@@ -51,5 +51,7 @@ public enum ReadingCode {
     /** Price breaks that leave a gap or overlap. */
     BREAKS_DO_NOT_JOIN,
     /** Two entries of a price book say the same, or have the same id. */
-    DUPLICATE_ENTRY
+    DUPLICATE_ENTRY,
+    /** Money in another currency than the price book's. */
+    OTHER_CURRENCY
 }
