@@ -12,11 +12,16 @@ final class AnswerLine {
     private static final byte[] JOB = ascii("{\"job\":");
     private static final byte[] AMOUNT = ascii("\":{\"amount\":\"");
     private static final byte[] CURRENCY = ascii("\",\"currency\":\"");
-    private static final byte[] LINE = ascii("\"line\":");
     private static final byte[] PROBLEM = ascii(",\"problem\":");
 
     private byte[] bytes = new byte[512];
     private int length;
+    private final byte[] place;
+
+    /** {@code place} is what the number is called that says where a job with a problem stands. */
+    AnswerLine(String place) {
+        this.place = ascii('"' + place + "\":");
+    }
 
     /** Begins a line without a job's name. */
     void begin() {
@@ -52,12 +57,12 @@ final class AnswerLine {
         put('}');
     }
 
-    void problem(long line, byte[] problem) {
+    void problem(long number, byte[] problem) {
         if (length > 1) {
             put(',');
         }
-        put(LINE);
-        put(Long.toString(line));
+        put(place);
+        put(Long.toString(number));
         put(PROBLEM);
         put(problem);
     }

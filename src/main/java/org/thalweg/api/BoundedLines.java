@@ -31,6 +31,10 @@ public final class BoundedLines {
     private int to;
     private boolean overlong;
     private long number;
+    /** Of all bytes that came, how many; and how many of them lie before the line. */
+    private long read;
+
+    private long offset;
 
     /** Lines of at most {@code most} bytes, line feed and carriage return not counted. */
     public BoundedLines(InputStream in, int most) {
@@ -80,12 +84,18 @@ public final class BoundedLines {
         return number;
     }
 
+    /** How many bytes lie before the line. */
+    public long offset() {
+        return offset;
+    }
+
     /** Whether everything read so far has been told, so that the next line has to be waited for. */
     public boolean drained() {
         return at == filled;
     }
 
     private boolean more() throws IOException {
+        offset = read - (filled - at);
         overlong = false;
         int searched = at;
         while (true) {
@@ -138,11 +148,12 @@ public final class BoundedLines {
     }
 
     private void fill() throws IOException {
-        int read = in.read(buffer, filled, buffer.length - filled);
-        if (read < 0) {
+        int more = in.read(buffer, filled, buffer.length - filled);
+        if (more < 0) {
             ended = true;
         } else {
-            filled += read;
+            filled += more;
+            read += more;
         }
     }
 

@@ -23,11 +23,12 @@ public final class Repricer {
     private final JobReader reader;
     private final ObjectMapper mapper;
     private final String currency;
-    private final AnswerLine line = new AnswerLine();
+    private final AnswerLine line;
     private final MessageDigest sha;
     private final byte[] hash;
 
-    Repricer(PriceBook book, JobReader reader, ObjectMapper mapper) {
+    Repricer(PriceBook book, JobReader reader, ObjectMapper mapper, AnswerLine line) {
+        this.line = line;
         this.reader = reader;
         this.mapper = mapper;
         this.currency = book.currency().getCurrencyCode();
@@ -45,7 +46,7 @@ public final class Repricer {
      * @param buffer bytes in which the line lies
      * @param from   its first byte
      * @param to     behind its last byte, without line feed
-     * @param number of the line, told with a problem
+     * @param number where the line stands, told with a problem
      * @param sums   the answer is added to them
      * @param out    where to write
      */

@@ -1,7 +1,9 @@
 package org.thalweg.api;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import jakarta.inject.Singleton;
+import jakarta.validation.Validation;
 import org.thalweg.api.json.Posted;
 import org.thalweg.api.json.PostedReader;
 import org.thalweg.api.problem.NoAnswer;
@@ -23,6 +25,13 @@ public class Repricings {
         this.reader = reader;
         this.mapper = mapper;
         this.engine = engine;
+    }
+
+    /** Prices without the framework, as it would. */
+    public static Repricings alone() {
+        ObjectMapper mapper = new ObjectMapper().registerModule(new Jdk8Module());
+        new AnswerMapper().customize(mapper);
+        return new Repricings(new PostedReader(Validation.buildDefaultValidatorFactory()), mapper, new Engine());
     }
 
     /** Who prices. */
@@ -53,8 +62,13 @@ public class Repricings {
         return new RepricingBook(ofJobs, posted.digest());
     }
 
-    /** A worker that prices jobs by {@code book}. */
+    /** A worker that prices jobs by {@code book} and tells the line of a job with a problem by its number. */
     public Repricer repricer(RepricingBook book) {
-        return new Repricer(book.prices(), new JobReader(reader, engine, book.prices()), mapper);
+        return repricer(book, "line");
+    }
+
+    /** The same where what is told of the line is called {@code place}. */
+    public Repricer repricer(RepricingBook book, String place) {
+        return new Repricer(book.prices(), new JobReader(reader, engine, book.prices()), mapper, new AnswerLine(place));
     }
 }
