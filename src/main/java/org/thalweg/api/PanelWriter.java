@@ -82,8 +82,7 @@ final class PanelWriter {
     }
 
     private Optional<MarkedLength> notch(Cut cut) {
-        boolean crosses = cut.end() == Cut.End.LOWER || cut.end() == Cut.End.UPPER;
-        if (cut.edge() < 0 || !crosses) {
+        if (cut.edge() < 0 || !cut.across()) {
             return Optional.empty();
         }
         double extra = treatments.get(cut.edge()).extra().metres();

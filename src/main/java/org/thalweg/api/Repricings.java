@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import jakarta.inject.Singleton;
 import jakarta.validation.Validation;
+import java.util.Optional;
 import org.thalweg.api.json.Posted;
 import org.thalweg.api.json.PostedReader;
 import org.thalweg.api.problem.NoAnswer;
+import org.thalweg.api.wire.RepricingSpans;
 import org.thalweg.api.wire.RepricingStart;
 import org.thalweg.finding.Origin;
 import org.thalweg.pricing.PriceBook;
@@ -62,6 +64,11 @@ public class Repricings {
         return new RepricingBook(ofJobs, posted.digest());
     }
 
+    /** Where the book and the jobs of a whole request stand in {@code body}. */
+    RepricingSpans spans(byte[] body) {
+        return (RepricingSpans) reader.bind(body, RepricingSpans.class);
+    }
+
     /** A worker that prices jobs by {@code book} and tells the line of a job with a problem by its number. */
     public Repricer repricer(RepricingBook book) {
         return repricer(book, "line");
@@ -69,6 +76,20 @@ public class Repricings {
 
     /** The same where what is told of the line is called {@code place}. */
     public Repricer repricer(RepricingBook book, String place) {
-        return new Repricer(book.prices(), new JobReader(reader, engine, book.prices()), mapper, new AnswerLine(place));
+        return repricer(book, place, true);
+    }
+
+    /** One that takes no job the short way: the oracle of those that do. */
+    Repricer strictRepricer(RepricingBook book) {
+        return repricer(book, "line", false);
+    }
+
+    private Repricer repricer(RepricingBook book, String place, boolean quick) {
+        return new Repricer(
+                book.prices(),
+                quick ? Optional.of(new PlainJobs(engine, book.prices())) : Optional.empty(),
+                new JobReader(reader, engine, book.prices()),
+                mapper,
+                new AnswerLine(place));
     }
 }

@@ -8,8 +8,13 @@ import org.thalweg.api.wire.LayoutAnswer.Total;
 import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.fastening.FastenerKind;
 import org.thalweg.packet.Layout;
+import org.thalweg.panel.Cut;
+import org.thalweg.panel.Panel;
+import org.thalweg.panel.PanelLayout;
+import org.thalweg.panel.PlanePanels;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.units.Area;
+import org.thalweg.units.Length;
 import org.thalweg.units.Units;
 
 /** Writes the sums of what a layout lists. */
@@ -27,6 +32,8 @@ final class TotalsWriter {
 
     List<Total> totals(Layout layout, List<OrderLineAnswer> order) {
         panels(layout.takeoff());
+        mitres(layout.panels());
+        count("valleys", layout.valleys().size());
         count(
                 "valleyPieces",
                 layout.valleys().stream()
@@ -65,6 +72,27 @@ final class TotalsWriter {
         area("sheetArea", takeoff.sheetArea());
         add("waste", Math.max(0, Math.rint(takeoff.waste() * 1e4) / 1e2), PER_CENT);
         add("mass", units.mass().round(takeoff.mass()), units.mass().code());
+    }
+
+    /** What is cut across panels at a slant: with a rise that is printed. A rip runs along the panel. */
+    private void mitres(PanelLayout panels) {
+        int count = 0;
+        double length = 0;
+        for (PlanePanels plane : panels.planes()) {
+            for (Panel panel : plane.panels()) {
+                for (Cut cut : panel.cuts()) {
+                    if (cut.across() && units.length().round(Length.metres(cut.rise())) > 0) {
+                        count++;
+                        length += cut.length();
+                    }
+                }
+            }
+        }
+        count("mitreCuts", count);
+        add(
+                "mitreLength",
+                units.length().round(Length.metres(length)),
+                units.length().code());
     }
 
     /** A sum of printed masses, so that it is the sum of what is printed. */

@@ -33,6 +33,16 @@ public record Cut(End end, int edge, Point2 from, Point2 to) {
         return tolerance.same(to.across(), cover) ? OptionalDouble.of(to.up()) : OptionalDouble.empty();
     }
 
+    /** Whether it runs from rib to rib; a rip does not. */
+    public boolean across() {
+        return end == End.LOWER || end == End.UPPER;
+    }
+
+    /** How long it is, from its one end to the other; metres. */
+    public double length() {
+        return from.distance(to);
+    }
+
     /** How far one end lies further up than the other; 0 for a square cut. Metres. */
     public double rise() {
         return Math.abs(to.up() - from.up());

@@ -36,11 +36,6 @@ public final class BookItems {
         return book;
     }
 
-    /** In the order of the book. */
-    public List<BookItem> all() {
-        return items;
-    }
-
     /** Those that say what another before them says already; none in a good book. */
     public List<Clash> clashes() {
         List<Clash> found = new ArrayList<>();

@@ -344,6 +344,37 @@ class QuotesTest {
         assertThat(answer.isProblem(422).errors()).containsExactly("TOTAL_TOO_LARGE #/priceBook");
     }
 
+    /** A hip roof in millimetres; so much for each mitred cut, and so much for each metre of it. */
+    @Test
+    void mitresArePricedByTheirNumberAndTheirLength() throws IOException {
+        JsonNode takeoff = Door.post("/v1/takeoffs", example("layouts-hip")).json();
+        JsonNode labour = post(takeoff.toString(), """
+                        {"currency": "EUR", "items": [], "labour": [
+                          {"id": "cut", "per": "mitreCuts", "unit": "C62", "price": "1.35"},
+                          {"id": "seal", "per": "mitreLength", "unit": "MTR", "price": "2.15"},
+                          {"id": "valleys", "per": "valleys", "unit": "C62", "price": 95, "minimum": 200}]}
+                        """).json().path("labour");
+        BigDecimal cuts = total(takeoff, "mitreCuts");
+        BigDecimal metres = total(takeoff, "mitreLength").movePointLeft(3);
+        assertThat(cuts).isPositive();
+        assertThat(amount(labour.at("/0/amount"))).isEqualTo(euros(cuts.multiply(new BigDecimal("1.35"))));
+        assertThat(amount(labour.at("/1/amount"))).isEqualTo(euros(metres.multiply(new BigDecimal("2.15"))));
+        assertThat(amount(labour.at("/2/amount"))).isEqualTo("0.00");
+    }
+
+    private static BigDecimal euros(BigDecimal exact) {
+        return exact.setScale(2, RoundingMode.HALF_UP);
+    }
+
+    private static BigDecimal total(JsonNode takeoff, String item) {
+        for (JsonNode total : takeoff.path("totals")) {
+            if (total.path("item").asText().equals(item)) {
+                return total.path("quantity").decimalValue();
+            }
+        }
+        throw new AssertionError("no " + item + " in " + takeoff.path("totals"));
+    }
+
     /** Five thousand entries in any order: the book is sifted once, not once for every line. */
     @Test
     void aBookMayBeLarge() {

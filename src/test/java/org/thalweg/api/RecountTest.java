@@ -112,6 +112,9 @@ class RecountTest {
             case "waste" -> waste(answer);
             case "mass" -> mass(answer);
             case "orderedMass" -> orderedMass(answer);
+            case "mitreCuts" -> Recount.of(count(panels, panel -> mitres(panel).size()));
+            case "mitreLength" -> mitreLength(answer);
+            case "valleys" -> Recount.of(answer.path("valleys").size());
             case "valleyPieces" ->
                 Recount.of(count(
                         answer.path("valleys"), valley -> valley.path("pieces").size()));
@@ -133,6 +136,34 @@ class RecountTest {
             case "fasteners" -> Recount.of(fasteners(answer, row -> of.isEmpty() || row.equals(of)));
             default -> throw new AssertionError("nobody knows how to count " + item);
         };
+    }
+
+    /** Cuts from rib to rib that lean: one end lies further up. */
+    private static List<JsonNode> mitres(JsonNode panel) {
+        List<JsonNode> mitres = new ArrayList<>();
+        for (JsonNode cut : panel.path("cuts")) {
+            boolean rip = Set.of("left", "right").contains(cut.path("end").asText());
+            if (!rip && cut.at("/rise/value").asDouble() > 0) {
+                mitres.add(cut);
+            }
+        }
+        return mitres;
+    }
+
+    /** From end to end, each printed to its last place: half of it off in both directions, at both ends. */
+    private static Recount mitreLength(JsonNode answer) {
+        double lastPlace = answer.at("/units/length").asText().equals("mm") ? 1e-3 : 1e-4;
+        double sum = 0;
+        int count = 0;
+        for (JsonNode panel : answer.path("panels")) {
+            for (JsonNode cut : mitres(panel)) {
+                sum += Math.hypot(
+                        cut.at("/to/0").asDouble() - cut.at("/from/0").asDouble(),
+                        cut.at("/to/1").asDouble() - cut.at("/from/1").asDouble());
+                count++;
+            }
+        }
+        return new Recount(sum, (count * Math.sqrt(2) + 0.51) * lastPlace);
     }
 
     private static double blank(JsonNode panel) {

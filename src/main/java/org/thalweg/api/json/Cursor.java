@@ -66,6 +66,23 @@ final class Cursor {
         return json.getNumberType() == JsonParser.NumberType.BIG_INTEGER ? null : (Long) json.getLongValue();
     }
 
+    /** Goes to the end of the value the cursor stands on. */
+    void readAll() throws IOException {
+        json.skipChildren();
+        // The parser only goes through a string or a number when it is asked for.
+        json.finishToken();
+    }
+
+    /** Where the value the cursor stands on begins, as a byte of the body. */
+    long begin() {
+        return json.currentTokenLocation().getByteOffset();
+    }
+
+    /** Behind what was read last, as a byte of the body. */
+    long end() {
+        return json.currentLocation().getByteOffset();
+    }
+
     /** Steps over the value the cursor stands on. */
     void skip() throws IOException {
         json.skipChildren();

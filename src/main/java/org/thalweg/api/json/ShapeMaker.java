@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.problem.ReadingCode;
+import org.thalweg.api.wire.JsonSpan;
 import org.thalweg.api.wire.PassesOver;
 import org.thalweg.api.wire.WireDecimal;
 import org.thalweg.api.wire.WireLength;
@@ -32,6 +33,7 @@ final class ShapeMaker {
             Long.class, new Shapes.WholeNumber(),
             Boolean.class, new Shapes.YesOrNo(),
             JsonNode.class, new TreeShape(),
+            JsonSpan.class, new SpanShape(),
             WireDecimal.class, new DecimalShape(),
             WireLength.class, new MeasureShapes.LengthShape(),
             WirePoint.class, new MeasureShapes.PointShape(new MeasureShapes.LengthShape()));

@@ -1,5 +1,6 @@
 package org.thalweg.api.problem;
 
+import io.quarkus.vertx.http.runtime.VertxHttpRecorder;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalLong;
 import org.thalweg.api.Limits;
+import org.thalweg.api.RepricingResource;
 
 /** Problems of requests that never reach a resource: bodies too large to begin with, addresses that can't be read. */
 @Singleton
@@ -40,8 +42,16 @@ public class RouterProblems {
         STATUSES.forEach(status -> router.errorHandler(status, context -> tell(status, context)));
     }
 
-    /** A body that says it is too large is refused before it is sent; the caller's connection ends with that. */
+    /**
+     * A body that says it is too large is refused before it is sent; the caller's connection ends with that. One that does not say
+     * is not read much further than its reader asks for. Only lines go on for as long as they like: each is bounded by itself.
+     */
     private void checkLength(RoutingContext context) {
+        if (ofLines(context.request())) {
+            context.next();
+            return;
+        }
+        context.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, 2L * Limits.BODY_BYTES);
         OptionalLong length = length(context.request());
         if (length.isPresent() && length.getAsLong() > Limits.BODY_BYTES) {
             HttpServerResponse response = context.response().putHeader(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
@@ -50,6 +60,11 @@ public class RouterProblems {
         } else {
             context.next();
         }
+    }
+
+    private static boolean ofLines(HttpServerRequest request) {
+        String type = Objects.requireNonNullElse(request.getHeader(HttpHeaders.CONTENT_TYPE), "");
+        return "/v1/repricings".equals(request.path()) && type.startsWith(RepricingResource.LINES);
     }
 
     private static OptionalLong length(HttpServerRequest request) {
