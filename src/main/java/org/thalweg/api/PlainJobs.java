@@ -130,7 +130,7 @@ final class PlainJobs {
         int object = json.object();
         while (json.member(object)) {
             if (json.is(JOB)) {
-                json.word(Limits.ID_LENGTH);
+                json.copied(Limits.ID_LENGTH);
                 jobFrom = json.from();
                 jobTo = json.to();
             } else if (json.is(TAKEOFF)) {

@@ -77,7 +77,10 @@ public class RepricingResource {
                         mediaType = MediaType.APPLICATION_JSON,
                         schema = @Schema(implementation = RepricingsAnswer.class),
                         examples = @ExampleObject(name = "books", ref = "repriceBooksAnswer")),
-                @Content(mediaType = LINES, schema = @Schema(oneOf = {JobAnswer.class, RepricingEnd.class}))
+                @Content(
+                        mediaType = LINES,
+                        schema = @Schema(oneOf = {JobAnswer.class, RepricingEnd.class}),
+                        examples = @ExampleObject(name = "books", ref = "repriceLinesAnswer"))
             })
     @APIResponse(responseCode = "503", ref = "Busy")
     public byte[] few(
@@ -91,7 +94,8 @@ public class RepricingResource {
                                         examples = @ExampleObject(name = "books", ref = "repriceBooks")),
                                 @Content(
                                         mediaType = LINES,
-                                        schema = @Schema(oneOf = {RepricingStart.class, RepricingJob.class}))
+                                        schema = @Schema(oneOf = {RepricingStart.class, RepricingJob.class}),
+                                        examples = @ExampleObject(name = "books", ref = "repriceLines"))
                             })
                     InputStream posted) {
         byte[] body = PostedReader.bytes(posted);

@@ -22,7 +22,15 @@ final class RepricingJobs {
     static final Repricings REPRICINGS = Repricings.alone();
 
     private static final List<String> NAMES = List.of(
-            "4711", "Müller & Söhne 屋", "a \"quoted\" one", "back\\slash", "\u007f", "\ud83c\udfe0 house", "tab\there");
+            "4711",
+            "Müller & Söhne 屋",
+            "a \"quoted\" one",
+            "back\\slash",
+            "\u007f",
+            "\ud83c\udfe0 house",
+            "tab\there",
+            "and/or",
+            "\f\b\r\n");
 
     private final Random random;
     private final String example;

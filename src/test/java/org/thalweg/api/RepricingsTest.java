@@ -181,6 +181,13 @@ class RepricingsTest {
                 .isProblem(413);
     }
 
+    @Test
+    void theContractsExampleOfAStreamIsAnsweredByItsAnswer() {
+        JsonNode examples = Door.json(Door.get("/openapi?format=json").text()).at("/components/examples");
+        String answer = stream(examples.at("/repriceLines/value").textValue()).text();
+        assertThat(answer).isEqualTo(examples.at("/repriceLinesAnswer/value").textValue());
+    }
+
     /** Only lines go on for as long as they like. */
     @Test
     void oneRequestIsAsLargeAsAnyOther() {

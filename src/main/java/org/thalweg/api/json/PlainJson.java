@@ -201,6 +201,25 @@ public final class PlainJson {
         }
     }
 
+    /** A string of 1 to {@code most} bytes to be copied: escapes may be in it that are canonical [published: RFC 8785, 3.2.2.2]. */
+    public void copied(int most) {
+        if (next() != '"') {
+            throw NotPlain.HERE;
+        }
+        begin = at + 1;
+        stop = closing(begin, true);
+        if (begin == stop || stop - begin > most) {
+            throw NotPlain.HERE;
+        }
+        for (int i = begin; i < stop; i++) {
+            // The slash needs no escape; whoever writes one anew leaves it out.
+            if (bytes[i] == '\\' && bytes[++i] == '/') {
+                throw NotPlain.HERE;
+            }
+        }
+        at = stop + 1;
+    }
+
     /** Whether a string is so many hexadecimal digits in lower case. */
     public boolean hexadecimal(int length) {
         word(length);

@@ -61,6 +61,7 @@ public record RepricingsAnswer(
                                     + " lines are counted as if it were one, so that the first job has 2.",
                     format = "int64",
                     minimum = "2",
+                    maximum = "1000000000000000",
                     examples = "2")
             Optional<Long> line,
 
@@ -124,10 +125,18 @@ public record RepricingsAnswer(
             @Schema(ref = "Digest", description = "SHA-256 of the canonical form (RFC 8785) of `{\"priceBook\": …}`.")
             String book,
 
-            @Schema(description = "How many jobs, those with a problem among them.", format = "int64", minimum = "0")
+            @Schema(
+                    description = "How many jobs, those with a problem among them.",
+                    format = "int64",
+                    minimum = "0",
+                    maximum = "1000000000000000")
             long jobs,
 
-            @Schema(description = "How many of them have a problem.", format = "int64", minimum = "0")
+            @Schema(
+                    description = "How many of them have a problem.",
+                    format = "int64",
+                    minimum = "0",
+                    maximum = "1000000000000000")
             long failed,
 
             @Schema(description = "Sums of those that have a total; one for each currency.", maxItems = 1)
@@ -159,13 +168,21 @@ public record RepricingsAnswer(
             @Schema(ref = "Currency", description = "The currency.")
             String currency,
 
-            @Schema(description = "How many jobs have a total.", format = "int64", minimum = "0")
+            @Schema(
+                    description = "How many jobs have a total.",
+                    format = "int64",
+                    minimum = "0",
+                    maximum = "1000000000000000")
             long jobs,
 
             @Schema(description = "Sum of the totals.", maxLength = 40, examples = "1234.50")
             String total,
 
-            @Schema(description = "How many of them say what they came to before.", format = "int64", minimum = "0")
+            @Schema(
+                    description = "How many of them say what they came to before.",
+                    format = "int64",
+                    minimum = "0",
+                    maximum = "1000000000000000")
             long compared,
 
             @Schema(description = "Sum of what those came to before.", maxLength = 40, examples = "1200.00")
