@@ -36,7 +36,7 @@ class ArchitectureTest {
     private static final String ALL_ABOVE = "every room above";
     private static final String[] ROOF_AND_BELOW = {"units", "geometry", "finding", "reference", "roof"};
 
-    /** What speaks JSON and HTTP or wires the service together. */
+    /** What speaks JSON and HTTP, reads the command line or wires the service together. */
     private static final String[] WEB = {
         "com.fasterxml.jackson..",
         "io.micrometer..",
@@ -47,7 +47,8 @@ class ArchitectureTest {
         "jakarta..",
         "org.eclipse.microprofile..",
         "org.erdtman.jcs..",
-        "org.jboss.."
+        "org.jboss..",
+        "picocli.."
     };
 
     /**

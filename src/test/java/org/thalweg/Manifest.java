@@ -29,13 +29,13 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param written the document as plain maps, lists and scalars; a member written twice was refused on reading
  * @param model   the same as the client's model
  */
-record Manifest(String file, Map<String, Object> written, KubernetesResource model) {
+public record Manifest(String file, Map<String, Object> written, KubernetesResource model) {
 
     private static final KubernetesSerialization CLIENT = new KubernetesSerialization();
     private static final String MODELS = "io.fabric8.kubernetes.api.model";
 
     /** Every document of every manifest in a folder, by file name. */
-    static List<Manifest> readAll(Path folder) {
+    public static List<Manifest> readAll(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> !file.endsWith("kustomization.yaml"))
                     .sorted()
@@ -54,7 +54,7 @@ record Manifest(String file, Map<String, Object> written, KubernetesResource mod
 
     /** Every document of a stream, as the YAML says it and nothing more. */
     @SuppressWarnings("unchecked")
-    static List<Map<String, Object>> documents(String yaml) {
+    public static List<Map<String, Object>> documents(String yaml) {
         Load strict =
                 new Load(LoadSettings.builder().setAllowDuplicateKeys(false).build());
         return StreamSupport.stream(strict.loadAllFromString(yaml).spliterator(), false)
@@ -62,7 +62,7 @@ record Manifest(String file, Map<String, Object> written, KubernetesResource mod
                 .toList();
     }
 
-    static String text(Path file) {
+    public static String text(Path file) {
         try {
             return Files.readString(file);
         } catch (IOException e) {

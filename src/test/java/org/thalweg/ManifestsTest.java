@@ -42,14 +42,26 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.snakeyaml.engine.v2.exceptions.DuplicateKeyException;
 import org.xml.sax.InputSource;
 
-/** What an operator applies with {@code k8s/base}: read strictly, and held to what the comments there promise. */
+/**
+ * What an operator applies, read strictly; and that of {@code k8s/base} held to what the comments there promise. Those of
+ * the other folders have a test of their own where what they run is tested.
+ */
 class ManifestsTest {
 
-    private static final Path BASE = Path.of("k8s", "base");
+    private static final Path ALL = Path.of("k8s");
+    private static final Path BASE = ALL.resolve("base");
     private static final List<Manifest> MANIFESTS = Manifest.readAll(BASE);
 
-    static List<Manifest> manifests() {
-        return MANIFESTS;
+    static List<Path> folders() throws IOException {
+        try (Stream<Path> folders = Files.list(ALL)) {
+            return folders.sorted().toList();
+        }
+    }
+
+    static List<Manifest> manifests() throws IOException {
+        return folders().stream()
+                .flatMap(folder -> Manifest.readAll(folder).stream())
+                .toList();
     }
 
     @ParameterizedTest
@@ -88,21 +100,23 @@ class ManifestsTest {
                 .isInstanceOf(DuplicateKeyException.class);
     }
 
-    @Test
-    void theKustomizationListsExactlyTheFilesBesideIt() throws IOException {
-        try (Stream<Path> files = Files.list(BASE)) {
+    @ParameterizedTest
+    @MethodSource("folders")
+    void theKustomizationListsExactlyTheFilesBesideIt(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
             List<String> beside =
                     files.map(file -> file.getFileName().toString()).sorted().toList();
-            assertThat(Stream.concat(Stream.of("kustomization.yaml"), listed("resources"))
+            assertThat(Stream.concat(Stream.of("kustomization.yaml"), listed(folder, "resources"))
                             .sorted())
                     .isEqualTo(beside);
         }
     }
 
-    @Test
-    void theKustomizationNamesTheVersionOfThePomAndChangesNothingElse() throws XPathExpressionException {
-        assertThat(kustomization()).containsOnlyKeys("apiVersion", "kind", "resources", "images");
-        assertThat(listed("images"))
+    @ParameterizedTest
+    @MethodSource("folders")
+    void theKustomizationNamesTheVersionOfThePomAndChangesNothingElse(Path folder) throws XPathExpressionException {
+        assertThat(kustomization(folder)).containsOnlyKeys("apiVersion", "kind", "resources", "images");
+        assertThat(listed(folder, "images"))
                 .containsExactly(Map.of("name", container().getImage(), "newTag", versionInThePom()));
     }
 
@@ -266,10 +280,11 @@ class ManifestsTest {
         assertThat(namespacesLetInTo(9000)).containsExactly(Map.of("kubernetes.io/metadata.name", "monitoring"));
     }
 
-    @Test
-    void kubectlRendersTheSameObjectsWithTheImagesVersion() throws Exception {
+    @ParameterizedTest
+    @MethodSource("folders")
+    void kubectlRendersTheSameObjectsWithTheImagesVersion(Path folder) throws Exception {
         assumeTrue(kubectlIsHere(), "kubectl is not on the PATH, so nothing was rendered");
-        Process kubectl = new ProcessBuilder("kubectl", "kustomize", BASE.toString())
+        Process kubectl = new ProcessBuilder("kubectl", "kustomize", folder.toString())
                 .redirectErrorStream(true)
                 .start();
         String rendered = new String(kubectl.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -280,7 +295,7 @@ class ManifestsTest {
         assertThat(rendered).contains(image + tag);
         assertThat(Manifest.documents(rendered.replace(image + tag, image)))
                 .containsExactlyInAnyOrderElementsOf(
-                        MANIFESTS.stream().map(Manifest::written).toList());
+                        Manifest.readAll(folder).stream().map(Manifest::written).toList());
     }
 
     private static void assertProbe(Probe probe, String path) {
@@ -351,13 +366,13 @@ class ManifestsTest {
         return Manifest.read("mistake", yaml.replace(right, wrong)).get(0);
     }
 
-    private static Map<String, Object> kustomization() {
-        return Manifest.documents(Manifest.text(BASE.resolve("kustomization.yaml")))
+    private static Map<String, Object> kustomization(Path folder) {
+        return Manifest.documents(Manifest.text(folder.resolve("kustomization.yaml")))
                 .get(0);
     }
 
-    private static Stream<Object> listed(String member) {
-        return ((List<?>) kustomization().getOrDefault(member, List.of()))
+    private static Stream<Object> listed(Path folder, String member) {
+        return ((List<?>) kustomization(folder).getOrDefault(member, List.of()))
                 .stream().map(Object.class::cast);
     }
 

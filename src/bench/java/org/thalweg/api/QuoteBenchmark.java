@@ -29,7 +29,7 @@ import org.thalweg.pricing.Quote;
 public class QuoteBenchmark {
 
     private final PostedReader reader = new PostedReader(Validation.buildDefaultValidatorFactory());
-    private final Engine engine = new Engine("0.1.0");
+    private final Engine engine = new Engine();
     private Optional<Exchange> exchange = Optional.empty();
     private Optional<QuoteReader.Asked> asked = Optional.empty();
 

@@ -49,7 +49,7 @@ public class RepricingBenchmark {
     private final JsonFactory factory = new JsonFactory();
     private final List<byte[]> jobs = new ArrayList<>();
     private final Repricings repricings = new Repricings(
-            new PostedReader(Validation.buildDefaultValidatorFactory()), mapper, new Engine("0.1.0"));
+            new PostedReader(Validation.buildDefaultValidatorFactory()), mapper, new Engine());
     private Optional<Repricer> repricer = Optional.empty();
 
     /** The takeoff of {@code quotes-hip} with other quantities in every job. */

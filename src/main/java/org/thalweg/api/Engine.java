@@ -1,7 +1,11 @@
 package org.thalweg.api;
 
 import jakarta.inject.Singleton;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 
 /** Who answers: the same engine gives the same answer to the same request, byte for byte. */
 @Singleton
@@ -9,8 +13,18 @@ public class Engine {
 
     private final String name;
 
-    Engine(@ConfigProperty(name = "quarkus.application.version") String version) {
-        this.name = "thalweg/" + version;
+    /** This one, which was built with the pom's version. */
+    public Engine() {
+        this.name = "thalweg/" + version();
+    }
+
+    /** Not from the framework's configuration, which an operator may change and a batch does not start. */
+    private static String version() {
+        try (InputStream text = Objects.requireNonNull(Engine.class.getResourceAsStream("version.txt"))) {
+            return new String(text.readAllBytes(), StandardCharsets.US_ASCII).strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** {@code thalweg/0.1.0}. */

@@ -1,7 +1,9 @@
 package org.thalweg.api;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import jakarta.inject.Singleton;
+import jakarta.validation.Validation;
 import java.util.Optional;
 import org.thalweg.api.json.Posted;
 import org.thalweg.api.json.PostedReader;
@@ -25,6 +27,13 @@ public class Repricings {
         this.reader = reader;
         this.mapper = mapper;
         this.engine = engine;
+    }
+
+    /** Prices without the framework, as it would. */
+    public static Repricings alone() {
+        ObjectMapper mapper = new ObjectMapper().registerModule(new Jdk8Module());
+        new AnswerMapper().customize(mapper);
+        return new Repricings(new PostedReader(Validation.buildDefaultValidatorFactory()), mapper, new Engine());
     }
 
     /** Who prices. */

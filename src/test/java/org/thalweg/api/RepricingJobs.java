@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
-import jakarta.validation.Validation;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,14 +14,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
-import org.thalweg.api.json.PostedReader;
 
 /** Saved jobs drawn by lot from the examples of quotes, and how they are priced without a service. */
 final class RepricingJobs {
 
     static final ObjectMapper JSON = mapper();
-    static final Repricings REPRICINGS =
-            new Repricings(new PostedReader(Validation.buildDefaultValidatorFactory()), JSON, new Engine("0.1.0"));
+    static final Repricings REPRICINGS = Repricings.alone();
 
     private static final List<String> NAMES = List.of(
             "4711",
