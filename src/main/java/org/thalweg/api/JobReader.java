@@ -84,7 +84,7 @@ final class JobReader {
         Optional<BigDecimal> was = was(asked.was(), faults);
         faults.done();
         Units units = layout.units().units();
-        PrintedTakeoff printed = Refusals.toldIn(units, LAYOUT, () -> QuoteReader.takeOff(layout, engine));
+        PrintedTakeoff printed = Refusals.toldIn(units, LAYOUT, () -> QuoteReader.takeOff(layout));
         return Refusals.toldIn(units, () -> new Priced(asked.job(), total(printed, layout.units(), LAYOUT), was));
     }
 

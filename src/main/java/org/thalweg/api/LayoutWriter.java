@@ -85,7 +85,7 @@ final class LayoutWriter {
                 coil(layout, asked),
                 order(layout.takeoff(), asked),
                 orderLines,
-                new TotalsWriter(units).totals(layout, orderLines),
+                new TotalsWriter(units).totals(layout.takenOff(), orderLines),
                 findings(layout),
                 Cautions.ALL);
     }
@@ -103,7 +103,7 @@ final class LayoutWriter {
                 coil(layout, asked),
                 order(layout.takeoff(), asked),
                 orderLines,
-                new TotalsWriter(units).totals(layout, orderLines),
+                new TotalsWriter(units).totals(layout.takenOff(), orderLines),
                 findings(layout),
                 Cautions.ALL);
     }

@@ -16,7 +16,6 @@ import org.thalweg.api.wire.SavedTakeoff.SavedLine;
 import org.thalweg.api.wire.SavedTakeoff.SavedMade;
 import org.thalweg.api.wire.SavedTakeoff.SavedMass;
 import org.thalweg.api.wire.SavedTakeoff.SavedTotal;
-import org.thalweg.api.wire.TakeoffAnswer;
 import org.thalweg.api.wire.WireDecimal;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
@@ -26,6 +25,7 @@ import org.thalweg.pricing.BookUnit;
 import org.thalweg.pricing.PrintedLine;
 import org.thalweg.pricing.PrintedTakeoff;
 import org.thalweg.pricing.PrintedTotal;
+import org.thalweg.units.LengthUnit;
 import org.thalweg.units.MassUnit;
 
 /** Takeoffs as they are printed: just answered, or answered once and posted back. Both come to the same figures. */
@@ -35,9 +35,9 @@ final class PrintedTakeoffs {
 
     // Just answered.
 
-    static PrintedTakeoff of(TakeoffAnswer answer) {
-        List<PrintedLine> lines = new ArrayList<>(answer.orderLines().size());
-        for (OrderLineAnswer line : answer.orderLines()) {
+    static PrintedTakeoff of(LengthUnit length, List<OrderLineAnswer> orderLines, List<Total> answered) {
+        List<PrintedLine> lines = new ArrayList<>(orderLines.size());
+        for (OrderLineAnswer line : orderLines) {
             lines.add(new PrintedLine(
                     line.item(),
                     line.made()
@@ -49,12 +49,12 @@ final class PrintedTakeoffs {
                     BookUnit.of(line.unit()).orElseThrow(),
                     line.mass().map(PrintedTakeoffs::mass)));
         }
-        List<PrintedTotal> totals = new ArrayList<>(answer.totals().size());
-        for (Total total : answer.totals()) {
+        List<PrintedTotal> totals = new ArrayList<>(answered.size());
+        for (Total total : answered) {
             totals.add(
                     new PrintedTotal(total.item(), total.of(), printed(total.quantity()), BookUnit.of(total.unit())));
         }
-        return new PrintedTakeoff(answer.units().length(), lines, totals);
+        return new PrintedTakeoff(length, lines, totals);
     }
 
     /** The decimal that is printed for a number: the shortest that reads as it. */

@@ -1,20 +1,22 @@
 package org.thalweg.api;
 
+import java.util.List;
 import java.util.Optional;
 import org.thalweg.api.problem.Fault;
 import org.thalweg.api.problem.NoAnswer;
 import org.thalweg.api.problem.Problem;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.LayoutRequest;
+import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.api.wire.QuoteRequest;
 import org.thalweg.api.wire.SavedTakeoff;
 import org.thalweg.api.wire.UnitsForm;
 import org.thalweg.finding.Origin;
-import org.thalweg.packet.Layout;
-import org.thalweg.packet.LayoutCase;
 import org.thalweg.packet.Layouts;
+import org.thalweg.packet.TakenOff;
 import org.thalweg.pricing.PriceBook;
 import org.thalweg.pricing.PrintedTakeoff;
+import org.thalweg.units.Units;
 
 /** Reads a request for a quote: the price book first, then the takeoff, saved or laid out for it. */
 final class QuoteReader {
@@ -74,14 +76,14 @@ final class QuoteReader {
         if (layout == null) {
             throw new IllegalStateException("a request without a takeoff has a layout");
         }
-        return Refusals.toldIn(layout.units().units(), LAYOUT, () -> takeOff(layout, engine));
+        return Refusals.toldIn(layout.units().units(), LAYOUT, () -> takeOff(layout));
     }
 
     /** The takeoff of a layout that is the whole request. */
-    static PrintedTakeoff takeOff(LayoutRequest request, Engine engine) {
-        LayoutCase asked = LayoutReader.read(request);
-        Layout layout = Layouts.layOut(asked);
-        return PrintedTakeoffs.of(
-                new LayoutWriter(request.units().units()).takeoff(layout, asked, request, engine.name(), ""));
+    static PrintedTakeoff takeOff(LayoutRequest request) {
+        TakenOff job = Layouts.takeOff(LayoutReader.read(request));
+        Units units = request.units().units();
+        List<OrderLineAnswer> lines = new OrderWriter(units).lines(job.order());
+        return PrintedTakeoffs.of(units.length(), lines, new TotalsWriter(units).totals(job, lines));
     }
 }

@@ -2,12 +2,13 @@ package org.thalweg.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.LayoutAnswer.Total;
 import org.thalweg.api.wire.OrderLineAnswer;
 import org.thalweg.fastening.FastenerKind;
-import org.thalweg.packet.Layout;
+import org.thalweg.packet.TakenOff;
 import org.thalweg.panel.Cut;
 import org.thalweg.panel.Panel;
 import org.thalweg.panel.PanelLayout;
@@ -30,20 +31,21 @@ final class TotalsWriter {
         this.units = units;
     }
 
-    List<Total> totals(Layout layout, List<OrderLineAnswer> order) {
-        panels(layout.takeoff());
-        mitres(layout.panels());
-        count("valleys", layout.valleys().size());
+    List<Total> totals(TakenOff job, List<OrderLineAnswer> order) {
+        panels(job.takeoff());
+        mitres(job.laid().panels());
+        count("valleys", job.laid().valleys().size());
         count(
                 "valleyPieces",
-                layout.valleys().stream()
-                        .mapToInt(valley -> valley.layout().pieces().size())
+                job.laid().valleys().stream()
+                        .mapToInt(valley -> valley.pieces().size())
                         .sum());
-        count("seams", layout.seams().seams().size());
-        count("clips", layout.seams().clipCount());
+        count("seams", job.seams().seams().size());
+        count("clips", job.seams().clipCount());
+        Map<FastenerKind, Integer> counts = job.fasteners().counts();
         int fasteners = 0;
         for (FastenerKind kind : FastenerKind.values()) {
-            int count = layout.fasteners().count(kind);
+            int count = counts.getOrDefault(kind, 0);
             fasteners += count;
             if (count > 0) {
                 totals.add(new Total("fasteners", Optional.of(kind.wire()), count, OrderWriter.PIECE));
@@ -52,10 +54,10 @@ final class TotalsWriter {
         count("fasteners", fasteners);
         count(
                 "trimPieces",
-                layout.trims().stream().mapToInt(trim -> trim.pieces().size()).sum());
-        totals.addAll(UnderlaymentWriter.totals(layout.underlay(), layout.ice()));
+                job.trims().stream().mapToInt(trim -> trim.pieces().size()).sum());
+        totals.addAll(UnderlaymentWriter.totals(job.underlay(), job.ice()));
         totals.addAll(new SealingWriter(units)
-                .totals(layout.sealing(), order, layout.roof().tolerance()));
+                .totals(job.sealing(), order, job.laid().roof().tolerance()));
         mass(order);
         return totals;
     }

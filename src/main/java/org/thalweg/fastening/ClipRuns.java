@@ -66,10 +66,11 @@ final class ClipRuns {
      */
     List<ClipRun> of(List<Part> asked) {
         double free = Math.max(0, length - 2 * end);
-        Part tightest = asked.stream()
-                .reduce((one, other) -> other.tighterThan(one) ? other : one)
-                .orElseThrow();
-        List<Part> parts = longEnough(merged(inside(asked)));
+        Part tightest = asked.get(0);
+        for (Part other : asked) {
+            tightest = other.tighterThan(tightest) ? other : tightest;
+        }
+        List<Part> parts = asked.size() == 1 ? asked : longEnough(merged(inside(asked)));
         Part sole = parts.size() == 1 ? parts.get(0) : tightest;
         EvenRow even = EvenRow.between(Length.metres(free), sole.most, Length.metres(end), tolerance);
         if (even.count() == 1) {

@@ -1,7 +1,9 @@
 package org.thalweg.fastening;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.thalweg.finding.Finding;
 import org.thalweg.finding.FindingCode;
 import org.thalweg.finding.Place;
@@ -68,11 +70,22 @@ public record FastenerRows(List<FastenerRow> rows, List<Finding> findings) {
         }
     }
 
+    /** How many fasteners there are of each kind that has any, in the order their first rows stand in. */
+    public Map<FastenerKind, Integer> counts() {
+        int[] counts = new int[FastenerKind.values().length];
+        Map<FastenerKind, Integer> found = new LinkedHashMap<>();
+        for (FastenerRow row : rows) {
+            if (counts[row.kind().ordinal()] == 0) {
+                found.put(row.kind(), 0);
+            }
+            counts[row.kind().ordinal()] += row.count();
+        }
+        found.replaceAll((kind, none) -> counts[kind.ordinal()]);
+        return found;
+    }
+
     /** How many fasteners there are of a kind. */
     public int count(FastenerKind kind) {
-        return rows.stream()
-                .filter(row -> row.kind() == kind)
-                .mapToInt(FastenerRow::count)
-                .sum();
+        return counts().getOrDefault(kind, 0);
     }
 }

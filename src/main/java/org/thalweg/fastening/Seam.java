@@ -23,7 +23,11 @@ public record Seam(int plane, int strip, Point2 from, Point2 to, List<ClipRun> r
 
     /** How many clips it has. */
     public int count() {
-        return runs.stream().mapToInt(run -> run.row().count()).sum();
+        int count = 0;
+        for (ClipRun run : runs) {
+            count += run.row().count();
+        }
+        return count;
     }
 
     /** From its lowest place to the first clip. */

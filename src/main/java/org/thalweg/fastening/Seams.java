@@ -54,6 +54,10 @@ public record Seams(List<Seam> seams) {
         private final List<Seam> seams;
         private final boolean fromLeft;
 
+        // Kept, and filled anew for every seam.
+        private final Stretches seam;
+        private final Stretches other;
+
         OfPlane(PlanePanels laid, FasteningCase asked, List<Seam> seams) {
             this.laid = laid;
             this.cover = asked.spec().cover().metres();
@@ -62,6 +66,8 @@ public record Seams(List<Seam> seams) {
             this.tolerance = asked.roof().tolerance();
             this.seams = seams;
             this.fromLeft = laid.lead() == Lead.LEFT;
+            this.seam = new Stretches(tolerance.hair());
+            this.other = new Stretches(tolerance.hair());
         }
 
         void add() {
@@ -88,8 +94,8 @@ public record Seams(List<Seam> seams) {
         }
 
         private void add(List<Panel> strip, List<Panel> nextStrip) {
-            Stretches seam = rib(strip, fromLeft);
-            Stretches other = rib(nextStrip, !fromLeft);
+            rib(strip, fromLeft, seam);
+            rib(nextStrip, !fromLeft, other);
             seam.keep(other);
             double across = strip.get(0).place().across() + (fromLeft ? cover : 0);
             for (int i = 0; i < seam.count(); i++) {
@@ -109,7 +115,7 @@ public record Seams(List<Seam> seams) {
 
         /** How far apart clips may stand along a seam: for the wind where that is known, else as the table of rules has it. */
         private List<ClipRuns.Part> parts(Point2 from, Point2 to) {
-            List<ClipRuns.Part> parts = new ArrayList<>();
+            List<ClipRuns.Part> parts = new ArrayList<>(1);
             wind.ifPresent(clips -> {
                 for (UpliftStretch part : clips.uplift().along(laid.plane(), laid.frame(), from, to)) {
                     parts.add(new ClipRuns.Part(
@@ -126,13 +132,12 @@ public record Seams(List<Seam> seams) {
         }
 
         /** Where a strip's panels have a rib on one hand; laps do not break it. */
-        private Stretches rib(List<Panel> strip, boolean onRight) {
-            Stretches found = new Stretches(tolerance.hair());
+        private void rib(List<Panel> strip, boolean onRight, Stretches found) {
+            found.start(0, 0);
             for (Panel panel : strip) {
                 addRib(panel.finished().outer(), panel.place().up(), onRight, found);
             }
             found.join();
-            return found;
         }
 
         /** Metal lies to the left of a side, so a rib on its right runs up. An opening inside it touches no rib. */

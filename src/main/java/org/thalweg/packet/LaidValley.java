@@ -52,9 +52,7 @@ public record LaidValley(
     }
 
     static LaidValley of(Roof roof, SlopedEdge edge, PanelEnds ends, ValleyTerms terms, ValleyAsked asked) {
-        PanSpec pan = ends.pan(edge.index(), terms);
-        PanelHold hold = terms.hold(ends.of(edge.index()));
-        ValleyLayout layout = Valleys.layOut(edge, pan, hold, asked, roof.tolerance());
+        ValleyLayout layout = pan(roof, edge, ends, terms, asked);
         Length longest = longer(edge.left().run(), edge.right().run());
         Growth growth = Growth.of(longest, terms.metal().expansion().value(), terms.temperatures());
         List<ValleyRows.Row> rows =
@@ -67,7 +65,13 @@ public record LaidValley(
                 HoldAdvice.of(growth, terms.movement().screwPlay()),
                 terms.movement().fixed(),
                 PanMovement.of(layout, rows, terms),
-                water(roof, edge, pan, terms));
+                water(roof, edge, layout.spec(), terms));
+    }
+
+    /** Its pan with its lines and cleats, and nothing else. */
+    static ValleyLayout pan(Roof roof, SlopedEdge edge, PanelEnds ends, ValleyTerms terms, ValleyAsked asked) {
+        PanelHold hold = terms.hold(ends.of(edge.index()));
+        return Valleys.layOut(edge, ends.pan(edge.index(), terms), hold, asked, roof.tolerance());
     }
 
     private static ValleyWater water(Roof roof, SlopedEdge edge, PanSpec pan, ValleyTerms terms) {

@@ -18,43 +18,66 @@ import org.thalweg.valley.HipLayout;
 /**
  * One job, laid out.
  *
- * @param roof       the roof as read
- * @param treatments how panels end at each edge, in the roof's order
- * @param panels     every panel to cut
- * @param valleys    every valley, in the order of the edges; one that more than two planes crowd about is left out
- * @param hips       every hip, likewise
- * @param fasteners  every row of fasteners
- * @param seams      every seam with its clips
- * @param trims      the trim of every edge that gets one, in the order of the edges
- * @param wind       what their clips are spaced for, if for the wind
- * @param movement   how far every panel moves
- * @param underlay   the sheets under the metal
- * @param ice        the ice barrier, if there is one
- * @param sealing    tape, sealant, closures and rivets
- * @param takeoff    the panels' blanks and areas
- * @param order      what to order
+ * @param takenOff everything that is counted, and the order
+ * @param valleys  every valley, in the order of the edges; one that more than two planes crowd about is left out
+ * @param hips     every hip, likewise
+ * @param movement how far every panel moves
  */
-public record Layout(
-        Roof roof,
-        List<EdgeTreatment> treatments,
-        PanelLayout panels,
-        List<LaidValley> valleys,
-        List<HipLayout> hips,
-        FastenerRows fasteners,
-        Seams seams,
-        List<Trim> trims,
-        Optional<LaidWind> wind,
-        RoofMovement movement,
-        Underlay underlay,
-        Optional<IceBarrier> ice,
-        Sealing sealing,
-        PanelTakeoff takeoff,
-        OrderLines order) {
+public record Layout(TakenOff takenOff, List<LaidValley> valleys, List<HipLayout> hips, RoofMovement movement) {
 
     public Layout {
-        treatments = List.copyOf(treatments);
         valleys = List.copyOf(valleys);
         hips = List.copyOf(hips);
-        trims = List.copyOf(trims);
+    }
+
+    /** The roof as read. */
+    public Roof roof() {
+        return takenOff.laid().roof();
+    }
+
+    /** How panels end at each edge, in the roof's order. */
+    public List<EdgeTreatment> treatments() {
+        return takenOff.laid().treatments();
+    }
+
+    /** Every panel to cut. */
+    public PanelLayout panels() {
+        return takenOff.laid().panels();
+    }
+
+    public FastenerRows fasteners() {
+        return takenOff.fasteners();
+    }
+
+    public Seams seams() {
+        return takenOff.seams();
+    }
+
+    public List<Trim> trims() {
+        return takenOff.trims();
+    }
+
+    public Optional<LaidWind> wind() {
+        return takenOff.wind();
+    }
+
+    public Underlay underlay() {
+        return takenOff.underlay();
+    }
+
+    public Optional<IceBarrier> ice() {
+        return takenOff.ice();
+    }
+
+    public Sealing sealing() {
+        return takenOff.sealing();
+    }
+
+    public PanelTakeoff takeoff() {
+        return takenOff.takeoff();
+    }
+
+    public OrderLines order() {
+        return takenOff.order();
     }
 }

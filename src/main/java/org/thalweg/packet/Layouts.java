@@ -34,6 +34,7 @@ import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.valley.HipLayout;
 import org.thalweg.valley.SlopedEdge;
+import org.thalweg.valley.ValleyLayout;
 import org.thalweg.valley.Valleys.ValleyAsked;
 
 /** Lays out one job. */
@@ -50,6 +51,43 @@ public final class Layouts {
      * @throws Refused when what was measured is no roof, or an edge or plane is named that it does not have
      */
     public static Layout layOut(LayoutCase asked) {
+        Job job = job(asked);
+        List<LaidValley> valleys = valleys(job.roof, job.ends, asked);
+        TakenOff takenOff =
+                takeOff(job, valleys.stream().map(LaidValley::layout).toList());
+        return new Layout(
+                takenOff,
+                valleys,
+                hips(job.roof, job.treatments, asked.valleys()),
+                RoofMovement.of(takenOff.laid(), takenOff.seams(), valleys, asked.valleys()));
+    }
+
+    /**
+     * Lays out as much as has to be counted to order it: no hips, no water, nothing of how metal moves. What is counted, and
+     * what is refused, is what {@link #layOut} counts and refuses.
+     *
+     * @throws Refused when what was measured is no roof, or an edge or plane is named that it does not have
+     */
+    public static TakenOff takeOff(LayoutCase asked) {
+        Job job = job(asked);
+        List<ValleyLayout> valleys = new ArrayList<>();
+        ValleyAsked common = asked.valleys().asked(asked.survey());
+        for (SlopedEdge edge : sloped(job.roof, EdgeKind.VALLEY)) {
+            valleys.add(LaidValley.pan(job.roof, edge, job.ends, asked.valleys(), common));
+        }
+        return takeOff(job, valleys);
+    }
+
+    /** A roof with its panels and trims, before anything is fastened. */
+    private record Job(
+            LayoutCase asked,
+            Roof roof,
+            PanelEnds ends,
+            List<EdgeTreatment> treatments,
+            PanelLayout panels,
+            List<Trim> trims) {}
+
+    private static Job job(LayoutCase asked) {
         Roof roof = Roofs.read(asked.survey());
         List<Refusal> refusals = new ArrayList<>(0);
         PanelEnds ends = new PanelEnds(roof, asked.byKind(), asked.byEdge(), refusals);
@@ -62,10 +100,15 @@ public final class Layouts {
         PanelLayout panels = Panels.layOut(roof, asked.spec(), treatments, laying);
         List<Trim> trims = TrimWork.layOut(roof, asked.trims());
         UnderlayWork.check(roof, asked.underlay(), Origin.REQUEST.at("roof"));
-        List<LaidValley> valleys = valleys(roof, ends, asked);
+        return new Job(asked, roof, ends, treatments, panels, trims);
+    }
+
+    private static TakenOff takeOff(Job job, List<ValleyLayout> valleys) {
+        LayoutCase asked = job.asked;
+        Roof roof = job.roof;
         Optional<LaidWind> wind = asked.wind()
-                .map(terms -> LaidWind.of(roof, terms, panels, asked.spec().cover()));
-        FasteningCase unlifted = fastening(roof, asked, panels, ends, treatments, valleys);
+                .map(terms -> LaidWind.of(roof, terms, job.panels, asked.spec().cover()));
+        FasteningCase unlifted = fastening(job, valleys);
         FasteningCase fastening =
                 wind.map(lifted -> unlifted.with(lifted.clips())).orElse(unlifted);
         FastenerRows rows = FastenerRows.of(fastening);
@@ -73,45 +116,35 @@ public final class Layouts {
         checkCount(rows, seams);
         Underlay underlay = Underlay.of(roof, asked.underlay().roll());
         Optional<IceBarrier> ice = asked.underlay().ice().map(spec -> IceBarrier.of(roof, spec));
-        Sealing sealing =
-                Sealing.of(new SealingCase(rows, fastening.valleys(), trims, asked.sealing(), roof.tolerance()));
-        return new Layout(
-                roof,
-                treatments,
-                panels,
-                valleys,
-                hips(roof, treatments, asked.valleys()),
+        Sealing sealing = Sealing.of(new SealingCase(rows, valleys, job.trims, asked.sealing(), roof.tolerance()));
+        return new TakenOff(
+                fastening,
+                wind,
                 rows,
                 seams,
-                trims,
-                wind,
-                RoofMovement.of(fastening, seams, valleys, asked.valleys()),
+                job.trims,
                 underlay,
                 ice,
                 sealing,
-                PanelTakeoff.of(roof, panels, asked.spec(), asked.sheet()),
+                PanelTakeoff.of(roof, job.panels, asked.spec(), asked.sheet()),
                 OrderLines.of(new OrderCase(
-                        fastening, asked.sheet(), rows, seams, trims, underlay, ice, sealing, asked.ordering())));
+                        fastening, asked.sheet(), rows, seams, job.trims, underlay, ice, sealing, asked.ordering())));
     }
 
-    private static FasteningCase fastening(
-            Roof roof,
-            LayoutCase asked,
-            PanelLayout panels,
-            PanelEnds ends,
-            List<EdgeTreatment> treatments,
-            List<LaidValley> valleys) {
+    private static FasteningCase fastening(Job job, List<ValleyLayout> valleys) {
+        LayoutCase asked = job.asked;
+        Roof roof = job.roof;
         List<PanelHold> holds = new ArrayList<>(roof.edges().size());
         for (int i = 0; i < roof.edges().size(); i++) {
-            holds.add(asked.valleys().hold(ends.of(i)));
+            holds.add(asked.valleys().hold(job.ends.of(i)));
         }
         return new FasteningCase(
                         roof,
                         asked.spec(),
-                        panels,
-                        treatments,
+                        job.panels,
+                        job.treatments,
                         holds,
-                        valleys.stream().map(LaidValley::layout).toList(),
+                        valleys,
                         asked.valleys().rules(),
                         asked.valleys().movement().fixed())
                 .withHipClosure(asked.valleys().cap().closure());

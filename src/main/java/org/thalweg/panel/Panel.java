@@ -17,7 +17,7 @@ import org.thalweg.units.Length;
  * @param blankLength what is ordered: the extent of the cut outline along the slope, in whole increments
  * @param finished    the piece as it shows on the roof; panel frame
  * @param cut         the piece as cut, with hems, turn-ups and laps; panel frame, lowest at 0
- * @param cuts        marks, by end, then from the left
+ * @param marks       how it is marked for cutting
  */
 public record Panel(
         String mark,
@@ -29,9 +29,10 @@ public record Panel(
         Length blankLength,
         Region finished,
         Region cut,
-        List<Cut> cuts) {
+        Marks marks) {
 
-    public Panel {
-        cuts = List.copyOf(cuts);
+    /** Its marks, by end, then from the left. Worked out when asked for: to count panels takes none. */
+    public List<Cut> cuts() {
+        return marks.of(cut);
     }
 }

@@ -1,7 +1,6 @@
 package org.thalweg.panel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.thalweg.finding.Finding;
@@ -12,7 +11,6 @@ import org.thalweg.geometry.Frame;
 import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Region;
 import org.thalweg.geometry.Ring;
-import org.thalweg.geometry.Side;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.roof.EdgeTreatment;
 import org.thalweg.roof.Plane;
@@ -27,6 +25,7 @@ public final class Panels {
     private final List<EdgeTreatment> treatments;
     private final EndLaps laps;
     private final Tolerance tolerance;
+    private final Marks marks;
     private final List<Finding> findings = new ArrayList<>();
 
     private Panels(Roof roof, PanelSpec spec, List<EdgeTreatment> treatments) {
@@ -35,6 +34,7 @@ public final class Panels {
         this.treatments = treatments;
         this.tolerance = roof.tolerance();
         this.laps = new EndLaps(spec, tolerance);
+        this.marks = new Marks(spec.cover(), tolerance);
     }
 
     /**
@@ -149,52 +149,7 @@ public final class Panels {
                 Length.metres(laps.rounded(cut.outer().mostUp())),
                 finished,
                 cut,
-                cuts(cut));
-    }
-
-    private List<Cut> cuts(Region cut) {
-        List<Cut> cuts = new ArrayList<>(4);
-        addCuts(cut.outer(), cuts);
-        for (Ring opening : cut.openings()) {
-            addCuts(opening, cuts);
-        }
-        if (cuts.size() > 1) {
-            cuts.sort(BY_END);
-        }
-        return cuts;
-    }
-
-    private static final Comparator<Cut> BY_END = Comparator.comparing(Cut::end)
-            .thenComparingDouble(cut -> cut.from().across())
-            .thenComparingDouble(cut -> cut.from().up());
-
-    private void addCuts(Ring ring, List<Cut> cuts) {
-        for (int i = 0; i < ring.size(); i++) {
-            if (ring.tag(i) != Side.RIB) {
-                Point2 a = ring.corner(i);
-                Point2 b = ring.corner(ring.next(i));
-                if (tolerance.same(a.across(), b.across())) {
-                    if (onRib(a.across())) {
-                        continue;
-                    }
-                    boolean rising = b.up() > a.up();
-                    cuts.add(new Cut(
-                            rising ? Cut.End.RIGHT : Cut.End.LEFT, ring.tag(i), rising ? a : b, rising ? b : a));
-                } else {
-                    boolean rightward = b.across() > a.across();
-                    cuts.add(new Cut(
-                            rightward ? Cut.End.LOWER : Cut.End.UPPER,
-                            ring.tag(i),
-                            rightward ? a : b,
-                            rightward ? b : a));
-                }
-            }
-        }
-    }
-
-    /** A panel is as wide as it comes there: nothing to rip. */
-    private boolean onRib(double across) {
-        return tolerance.same(across, 0) || tolerance.same(across, spec.cover().metres());
+                marks);
     }
 
     private void check(Panel panel, Plane plane) {

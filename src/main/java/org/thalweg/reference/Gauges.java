@@ -1,12 +1,37 @@
 package org.thalweg.reference;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.thalweg.units.Length;
 
 /** The gauge tables: how thick a sheet is that goes by a number, and what a square foot of it weighs. */
 public final class Gauges {
 
     private static final List<Gauge> ALL = PublishedTable.read("gauges.csv", Gauge::of);
+
+    private static final Map<String, Table> TABLES = ALL.stream()
+            .collect(
+                    Collectors.groupingBy(Gauge::system, Collectors.collectingAndThen(Collectors.toList(), Table::of)));
+
+    private static final Table NO_TABLE = new Table(List.of(), Length.ZERO);
+
+    /**
+     * The gauges of one system.
+     *
+     * @param halfDigit half of the last digit of its thickness column
+     */
+    private record Table(List<Gauge> gauges, Length halfDigit) {
+
+        /** A column is printed to the same digit throughout; the file lost the zeros at the end of 0.0270. */
+        static Table of(List<Gauge> gauges) {
+            int decimals = gauges.stream()
+                    .mapToInt(gauge -> gauge.thicknessInches().scale())
+                    .max()
+                    .orElse(0);
+            return new Table(gauges, Length.inches(0.5 * Math.pow(10, -decimals)));
+        }
+    }
 
     private Gauges() {}
 
@@ -23,10 +48,10 @@ public final class Gauges {
      * @param thickness 0 or more
      */
     public static SheetMass massPerArea(Metal metal, Length thickness) {
-        List<Gauge> table = table(metal);
-        Length halfDigit = halfDigit(table);
-        return table.stream()
-                .filter(gauge -> Math.abs(gauge.thickness().metres() - thickness.metres()) <= halfDigit.metres())
+        Table table = TABLES.getOrDefault(metal.gaugeSystem(), NO_TABLE);
+        double halfDigit = table.halfDigit.metres();
+        return table.gauges.stream()
+                .filter(gauge -> Math.abs(gauge.thickness().metres() - thickness.metres()) <= halfDigit)
                 .findFirst()
                 .map(gauge -> new SheetMass(
                         gauge.kilogramsPerSquareMetre(), Sourced.cited(gauge.source(), gauge.confidence()), true))
@@ -34,20 +59,5 @@ public final class Gauges {
                         metal.density().value().kilogramsPerSquareMetre(thickness),
                         metal.density().source(),
                         false));
-    }
-
-    private static List<Gauge> table(Metal metal) {
-        return ALL.stream()
-                .filter(gauge -> gauge.system().equals(metal.gaugeSystem()))
-                .toList();
-    }
-
-    /** A column is printed to the same digit throughout; the file lost the zeros at the end of 0.0270. */
-    private static Length halfDigit(List<Gauge> table) {
-        int decimals = table.stream()
-                .mapToInt(gauge -> gauge.thicknessInches().scale())
-                .max()
-                .orElse(0);
-        return Length.inches(0.5 * Math.pow(10, -decimals));
     }
 }

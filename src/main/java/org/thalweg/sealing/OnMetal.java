@@ -30,11 +30,12 @@ record OnMetal(Point2 from, Point2 to) {
     static OnMetal of(FastenerRow row, Panel panel) {
         Point2 from = onPanel(row.from(), panel);
         Point2 to = onPanel(row.to(), panel);
-        double middle = from.distance(to) / 2;
-        List<Double> ends = ends(panel.finished(), from, to);
+        double length = from.distance(to);
+        double middle = length / 2;
+        List<Double> ends = ends(panel.finished(), from, to, length);
         for (int i = 0; i + 1 < ends.size(); i += 2) {
             if (ends.get(i) <= middle && middle <= ends.get(i + 1)) {
-                return new OnMetal(at(from, to, ends.get(i)), at(from, to, ends.get(i + 1)));
+                return new OnMetal(at(from, to, ends.get(i) / length), at(from, to, ends.get(i + 1) / length));
             }
         }
         return new OnMetal(from, to);
@@ -46,8 +47,7 @@ record OnMetal(Point2 from, Point2 to) {
                 place.up() - panel.place().up());
     }
 
-    private static Point2 at(Point2 from, Point2 to, double along) {
-        double share = along / from.distance(to);
+    private static Point2 at(Point2 from, Point2 to, double share) {
         return new Point2(
                 from.across() + share * (to.across() - from.across()), from.up() + share * (to.up() - from.up()));
     }
@@ -71,18 +71,17 @@ record OnMetal(Point2 from, Point2 to) {
     }
 
     /** Where the line through two places enters and leaves the metal, from the first place on, ascending. */
-    private static List<Double> ends(Region metal, Point2 from, Point2 to) {
+    private static List<Double> ends(Region metal, Point2 from, Point2 to, double length) {
         List<Double> ends = new ArrayList<>(2);
-        addEnds(metal.outer(), from, to, ends);
+        addEnds(metal.outer(), from, to, length, ends);
         for (Ring opening : metal.openings()) {
-            addEnds(opening, from, to, ends);
+            addEnds(opening, from, to, length, ends);
         }
         Collections.sort(ends);
         return ends;
     }
 
-    private static void addEnds(Ring ring, Point2 from, Point2 to, List<Double> ends) {
-        double length = from.distance(to);
+    private static void addEnds(Ring ring, Point2 from, Point2 to, double length, List<Double> ends) {
         double dirAcross = (to.across() - from.across()) / length;
         double dirUp = (to.up() - from.up()) / length;
         for (int i = 0; i < ring.size(); i++) {

@@ -53,7 +53,7 @@ public record OrderLines(List<OrderLine> lines, List<SheetCut> cuts, Optional<Co
         asked.laid().valleys().forEach(valley -> pan(valley, asked, sheet));
         cleats(asked, sheet);
         clips(asked, sheet);
-        asked.rows().rows().forEach(row -> screws(row, sheet));
+        screws(asked, sheet);
         asked.trims().forEach(trim -> trim(trim, asked, sheet));
         asked.sealing().runs().forEach(run -> seal(run, asked, sheet));
         underlay(asked, sheet);
@@ -189,26 +189,31 @@ public record OrderLines(List<OrderLine> lines, List<SheetCut> cuts, Optional<Co
     }
 
     private static void clips(OrderCase asked, OrderSheet sheet) {
-        for (Seam seam : asked.seams().seams()) {
-            String plane = asked.laid().roof().planes().get(seam.plane()).id();
-            int clips = seam.count();
-            sheet.add(OrderItem.CLIP, Optional.empty(), plane, Quantity.count(clips), 0);
-            sheet.add(
-                    OrderItem.DECK_SCREW,
-                    Optional.empty(),
-                    OrderItem.CLIP.key(),
-                    Quantity.count((long) clips * asked.laid().rules().clips().screws()),
-                    0);
+        List<Seam> seams = asked.seams().seams();
+        long all = 0;
+        for (int from = 0, to = 0; from < seams.size(); from = to) {
+            int plane = seams.get(from).plane();
+            long clips = 0;
+            for (; to < seams.size() && seams.get(to).plane() == plane; to++) {
+                clips += seams.get(to).count();
+            }
+            String id = asked.laid().roof().planes().get(plane).id();
+            sheet.add(OrderItem.CLIP, Optional.empty(), id, Quantity.count(clips), 0);
+            all += clips;
         }
+        int screws = asked.laid().rules().clips().screws();
+        sheet.add(OrderItem.DECK_SCREW, Optional.empty(), OrderItem.CLIP.key(), Quantity.count(all * screws), 0);
     }
 
-    private static void screws(FastenerRow row, OrderSheet sheet) {
-        sheet.add(
-                row.kind().throughPanel() ? OrderItem.PANEL_SCREW : OrderItem.DECK_SCREW,
-                Optional.empty(),
-                row.kind().wire(),
-                Quantity.count(row.count()),
-                0);
+    private static void screws(OrderCase asked, OrderSheet sheet) {
+        asked.rows()
+                .counts()
+                .forEach((kind, count) -> sheet.add(
+                        kind.throughPanel() ? OrderItem.PANEL_SCREW : OrderItem.DECK_SCREW,
+                        Optional.empty(),
+                        kind.wire(),
+                        Quantity.count(count),
+                        0));
     }
 
     private static void trim(Trim trim, OrderCase asked, OrderSheet sheet) {

@@ -46,7 +46,7 @@ final class OrderSheet {
         private double waste;
         private long pieces;
         private Optional<SheetCut> cut = Optional.empty();
-        private final Map<String, Double> uses = new LinkedHashMap<>();
+        private final Map<String, double[]> uses = new LinkedHashMap<>();
 
         Sum(Optional<Made> made) {
             this.made = made;
@@ -65,7 +65,7 @@ final class OrderSheet {
         sum.lap += quantity.lap();
         sum.waste += quantity.waste();
         sum.pieces += pieces;
-        sum.uses.merge(use, quantity.net(), Double::sum);
+        sum.uses.computeIfAbsent(use, name -> new double[1])[0] += quantity.net();
     }
 
     /** Says that an item comes in such packs, where the caller says nothing of them. */
@@ -125,7 +125,7 @@ final class OrderSheet {
         Quantity needed = new Quantity(item.kind(), sum.net, sum.lap, sum.waste, 0);
         Quantity bought = sum.cut.map(cut -> cut(needed, cut)).orElse(needed).bought(rule, tolerance);
         List<Use> uses = new ArrayList<>(sum.uses.size());
-        sum.uses.forEach((name, amount) -> uses.add(new Use(name, amount)));
+        sum.uses.forEach((name, amount) -> uses.add(new Use(name, amount[0])));
         return new OrderLine(
                 item,
                 sum.made,

@@ -1,7 +1,6 @@
 package org.thalweg.takeoff;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.thalweg.panel.Panel;
 import org.thalweg.panel.PanelLayout;
@@ -75,7 +74,7 @@ public record PanelTakeoff(
     private static List<BlankOrder> order(List<Panel> panels, Roof roof) {
         // A stable sort: equal lengths stay in the order of the layout.
         List<Panel> sorted = new ArrayList<>(panels);
-        sorted.sort(Comparator.comparing(Panel::blankLength).reversed());
+        sorted.sort((one, other) -> other.blankLength().compareTo(one.blankLength()));
         List<BlankOrder> order = new ArrayList<>();
         int from = 0;
         for (int to = 1; to <= sorted.size(); to++) {

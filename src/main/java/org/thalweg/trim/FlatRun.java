@@ -2,6 +2,7 @@ package org.thalweg.trim;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.thalweg.geometry.Point2;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.units.Length;
@@ -14,37 +15,48 @@ import org.thalweg.units.Length;
  * <p><b>Known limit.</b> In truth a cut runs straight across the leg and not from the middle of one bend to the middle of the
  * next, half of what the bend takes off away: about the thickness of the metal where bends are tight.
  */
-final class FlatRun {
+public final class FlatRun {
 
-    private final double width;
-    private final List<Point2> start;
-    private final List<Point2> finish;
-    private final boolean uncut;
+    private final Profile profile;
+    private final FlatTrim flat;
+    private final Length edge;
+    private final TrimEnd start;
+    private final TrimEnd finish;
     private final Tolerance tolerance;
 
-    private FlatRun(double width, List<Point2> start, List<Point2> finish, boolean uncut, Tolerance tolerance) {
-        this.width = width;
+    /** Only looked at when a piece is drawn. */
+    private @Nullable Cuts cuts;
+
+    /** @param edge how long the edge is */
+    FlatRun(Profile profile, FlatTrim flat, Length edge, TrimEnd start, TrimEnd finish, Tolerance tolerance) {
+        this.profile = profile;
+        this.flat = flat;
+        this.edge = edge;
         this.start = start;
         this.finish = finish;
-        this.uncut = uncut;
         this.tolerance = tolerance;
     }
 
-    /** @param edge how long the edge is */
-    static FlatRun of(Profile profile, FlatTrim flat, Length edge, TrimEnd start, TrimEnd finish, Tolerance tolerance) {
-        List<Point2> low = new ArrayList<>();
-        for (Point2 mark : marks(profile, flat, start)) {
-            low.add(new Point2(mark.across(), -mark.up()));
+    /** Both ends, from the first edge to the last; and whether they are left square. */
+    private record Cuts(List<Point2> low, List<Point2> high, boolean square) {}
+
+    private Cuts cuts() {
+        if (cuts == null) {
+            List<Point2> low = new ArrayList<>();
+            for (Point2 mark : marks(profile, flat, start)) {
+                low.add(new Point2(mark.across(), -mark.up()));
+            }
+            List<Point2> high = new ArrayList<>();
+            for (Point2 mark : marks(profile, flat, finish)) {
+                high.add(new Point2(mark.across(), edge.metres() + mark.up()));
+            }
+            boolean square = flat.missing().isPresent();
+            for (int i = 0; i < low.size(); i++) {
+                square |= high.get(i).up() < low.get(i).up() - tolerance.hair();
+            }
+            cuts = new Cuts(low, high, square);
         }
-        List<Point2> high = new ArrayList<>();
-        for (Point2 mark : marks(profile, flat, finish)) {
-            high.add(new Point2(mark.across(), edge.metres() + mark.up()));
-        }
-        boolean uncut = flat.missing().isPresent();
-        for (int i = 0; i < low.size(); i++) {
-            uncut |= high.get(i).up() < low.get(i).up() - tolerance.hair();
-        }
-        return new FlatRun(flat.width().metres(), low, high, uncut, tolerance);
+        return cuts;
     }
 
     /** Across the flat, and how far the end reaches there. */
@@ -87,13 +99,15 @@ final class FlatRun {
 
     /** The piece from one place to another, both from the corner the edge starts at; metres. */
     TrimBlank piece(double from, double to) {
+        Cuts ends = cuts();
+        double width = flat.width().metres();
         List<Point2> around = new ArrayList<>();
-        if (uncut) {
+        if (ends.square) {
             around.addAll(
                     List.of(new Point2(0, from), new Point2(width, from), new Point2(width, to), new Point2(0, to)));
         } else {
-            around.addAll(between(from, to, start));
-            List<Point2> back = between(from, to, finish);
+            around.addAll(between(from, to, ends.low));
+            List<Point2> back = between(from, to, ends.high);
             for (int i = back.size() - 1; i >= 0; i--) {
                 around.add(back.get(i));
             }

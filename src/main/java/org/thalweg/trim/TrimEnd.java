@@ -19,18 +19,19 @@ public record TrimEnd(Hand hand, Meeting first, Meeting last, List<LegCut> cuts)
 
     /** How far the trim runs past the corner in all: the furthest of its lines. */
     public Length reach() {
-        return Length.metres(cuts.stream()
-                .mapToDouble(cut -> Math.max(cut.inner().metres(), cut.outer().metres()))
-                .max()
-                .orElseThrow());
+        double most = Double.NEGATIVE_INFINITY;
+        for (LegCut cut : cuts) {
+            most = Math.max(most, Math.max(cut.inner().metres(), cut.outer().metres()));
+        }
+        return Length.metres(most);
     }
 
     /** How much of its length the cuts take up: from the line that ends first to the one that reaches furthest. */
     public Length depth() {
-        double least = cuts.stream()
-                .mapToDouble(cut -> Math.min(cut.inner().metres(), cut.outer().metres()))
-                .min()
-                .orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (LegCut cut : cuts) {
+            least = Math.min(least, Math.min(cut.inner().metres(), cut.outer().metres()));
+        }
         return Length.metres(reach().metres() - least);
     }
 }

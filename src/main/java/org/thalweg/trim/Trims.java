@@ -39,17 +39,21 @@ public final class Trims {
         Joints joints = new Joints(roof, rings, seated, spec.past());
         ended = seated.stream()
                 .flatMap(Optional::stream)
-                .map(edge -> new Ended(edge, joints.end(edge, true), joints.end(edge, false)))
+                .map(edge -> Ended.of(edge, joints.end(edge, true), joints.end(edge, false)))
                 .toList();
     }
 
     /** An edge whose trim has its ends, but is not yet divided. */
-    private record Ended(SeatedEdge edge, TrimEnd start, TrimEnd finish) {
+    private record Ended(SeatedEdge edge, TrimEnd start, TrimEnd finish, Length run) {
 
-        Length run() {
-            return Length.metres(edge.edge().length().metres()
-                    + start.reach().metres()
-                    + finish.reach().metres());
+        static Ended of(SeatedEdge edge, TrimEnd start, TrimEnd finish) {
+            double length = edge.edge().length().metres();
+            return new Ended(
+                    edge,
+                    start,
+                    finish,
+                    Length.metres(
+                            length + start.reach().metres() + finish.reach().metres()));
         }
     }
 
@@ -82,8 +86,8 @@ public final class Trims {
         Place place = new Place(Place.Kind.EDGE, edge.edge().id(), edge.edge().at());
         List<Finding> findings = new ArrayList<>(flat.check(place, sheet.coilWidth(), tolerance));
         checkEnds(ended, place, findings);
-        FlatRun blanks = FlatRun.of(profile, flat, edge.edge().length(), ended.start(), ended.finish(), tolerance);
-        List<TrimPiece> pieces = pieces(ended, blanks);
+        FlatRun flatRun = new FlatRun(profile, flat, edge.edge().length(), ended.start(), ended.finish(), tolerance);
+        List<TrimPiece> pieces = pieces(ended, flatRun);
         checkPieces(pieces, place, findings);
         return new Trim(
                 edge.index(),
@@ -114,7 +118,7 @@ public final class Trims {
         return new TrimPieces(spec.stock(), lap(edge), tolerance);
     }
 
-    private List<TrimPiece> pieces(Ended ended, FlatRun blanks) {
+    private List<TrimPiece> pieces(Ended ended, FlatRun flatRun) {
         SeatedEdge edge = ended.edge();
         TrimEnd start = ended.start();
         TrimEnd finish = ended.finish();
@@ -139,7 +143,7 @@ public final class Trims {
                     Length.metres(fromLow),
                     lengths.get(i),
                     i == 0 ? Length.ZERO : lap,
-                    blanks.piece(fromLow, fromLow + length)));
+                    flatRun));
         }
         return pieces;
     }

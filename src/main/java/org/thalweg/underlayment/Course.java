@@ -1,6 +1,7 @@
 package org.thalweg.underlayment;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.thalweg.units.Length;
 
 /**
@@ -52,10 +53,14 @@ public record Course(Length from, Length to, List<Run> runs) {
 
     /** All its sheets end to end. */
     public Length rolledOut() {
-        return Length.metres(runs.stream()
-                .flatMap(run -> run.sheets().stream())
-                .mapToDouble(sheet -> sheet.length().metres())
-                .sum());
+        double[] lengths = new double[sheets()];
+        int at = 0;
+        for (Run run : runs) {
+            for (Sheet sheet : run.sheets()) {
+                lengths[at++] = sheet.length().metres();
+            }
+        }
+        return Length.metres(DoubleStream.of(lengths).sum());
     }
 
     /** All its runs end to end. */
@@ -66,9 +71,21 @@ public record Course(Length from, Length to, List<Run> runs) {
 
     /** Where its end laps are: the right end of every sheet but the last of each run. Metres, ascending. */
     double[] laps() {
-        return runs.stream()
-                .flatMap(run -> run.sheets().subList(0, run.sheets().size() - 1).stream())
-                .mapToDouble(Sheet::end)
-                .toArray();
+        double[] laps = new double[sheets() - runs.size()];
+        int at = 0;
+        for (Run run : runs) {
+            for (int i = 0; i + 1 < run.sheets().size(); i++) {
+                laps[at++] = run.sheets().get(i).end();
+            }
+        }
+        return laps;
+    }
+
+    private int sheets() {
+        int sheets = 0;
+        for (Run run : runs) {
+            sheets += run.sheets().size();
+        }
+        return sheets;
     }
 }

@@ -1,6 +1,7 @@
 package org.thalweg.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -124,6 +125,17 @@ class RealLayoutsTest {
         assertThat(moving).as(id).containsExactlyInAnyOrderElementsOf(laid);
     }
 
+    /** Counting alone orders what laying out orders. */
+    private static void countsAlike(Layout layout, TakenOff counted, String id) {
+        assertThat(counted.order()).as(id).isEqualTo(layout.order());
+        assertThat(counted.takeoff()).as(id).isEqualTo(layout.takeoff());
+        assertThat(counted.fasteners().counts())
+                .as(id)
+                .isEqualTo(layout.fasteners().counts());
+        assertThat(counted.seams()).as(id).isEqualTo(layout.seams());
+        assertThat(counted.underlay()).as(id).isEqualTo(layout.underlay());
+    }
+
     /** What was seen on a run over many buildings. */
     private static final class Tally {
 
@@ -142,6 +154,10 @@ class RealLayoutsTest {
             try {
                 plain = Layouts.layOut(asked(building.survey(), PLAIN, Lead.LEFT));
             } catch (Refused e) {
+                assertThatThrownBy(() -> Layouts.takeOff(asked(building.survey(), PLAIN, Lead.LEFT)))
+                        .as(building.id())
+                        .isInstanceOfSatisfying(Refused.class, counted -> assertThat(counted.refusals())
+                                .isEqualTo(e.refusals()));
                 e.refusals().forEach(refusal -> refused.merge(refusal.code().name(), 1, Integer::sum));
                 return;
             }
@@ -160,6 +176,7 @@ class RealLayoutsTest {
             }
             for (Map<EdgeKind, PanelEnd> byKind : List.of(PLAIN, TREATED)) {
                 Layout here = byKind == PLAIN ? plain : treated;
+                countsAlike(here, Layouts.takeOff(asked(building.survey(), byKind, Lead.LEFT)), id);
                 List<Layout> copies = List.of(
                         moved(building, byKind, Lead.RIGHT, p -> new Point3(-p.x(), p.y(), p.z())),
                         moved(building, byKind, Lead.LEFT, RealLayoutsTest::turnedAndMoved));
