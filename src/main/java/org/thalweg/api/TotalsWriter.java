@@ -16,6 +16,7 @@ import org.thalweg.panel.PlanePanels;
 import org.thalweg.takeoff.PanelTakeoff;
 import org.thalweg.units.Area;
 import org.thalweg.units.Length;
+import org.thalweg.units.Tape;
 import org.thalweg.units.Units;
 
 /** Writes the sums of what a layout lists. */
@@ -76,21 +77,30 @@ final class TotalsWriter {
         add("mass", units.mass().round(takeoff.mass()), units.mass().code());
     }
 
-    /** What is cut across panels at a slant: with a rise that is printed. A rip runs along the panel. */
+    /** Ends of panels that a tape shows as not square, and how long they are cut. */
     private void mitres(PanelLayout panels) {
-        int count = 0;
+        double shown = Tape.finest(units.length()).metres() / 2;
+        int ends = 0;
         double length = 0;
         for (PlanePanels plane : panels.planes()) {
             for (Panel panel : plane.panels()) {
-                for (Cut cut : panel.cuts()) {
-                    if (cut.across() && units.length().round(Length.metres(cut.rise())) > 0) {
-                        count++;
-                        length += cut.length();
+                for (Cut.End end : List.of(Cut.End.LOWER, Cut.End.UPPER)) {
+                    boolean slants = false;
+                    double along = 0;
+                    for (Cut cut : panel.cuts()) {
+                        if (cut.end() == end) {
+                            slants = slants || cut.rise() >= shown;
+                            along += cut.length();
+                        }
+                    }
+                    if (slants) {
+                        ends++;
+                        length += along;
                     }
                 }
             }
         }
-        count("mitreCuts", count);
+        count("mitredEnds", ends);
         add(
                 "mitreLength",
                 units.length().round(Length.metres(length)),

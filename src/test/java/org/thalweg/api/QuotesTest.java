@@ -350,11 +350,11 @@ class QuotesTest {
         JsonNode takeoff = Door.post("/v1/takeoffs", example("layouts-hip")).json();
         JsonNode labour = post(takeoff.toString(), """
                         {"currency": "EUR", "items": [], "labour": [
-                          {"id": "cut", "per": "mitreCuts", "unit": "C62", "price": "1.35"},
+                          {"id": "cut", "per": "mitredEnds", "unit": "C62", "price": "1.35"},
                           {"id": "seal", "per": "mitreLength", "unit": "MTR", "price": "2.15"},
                           {"id": "valleys", "per": "valleys", "unit": "C62", "price": 95, "minimum": 200}]}
                         """).json().path("labour");
-        BigDecimal cuts = total(takeoff, "mitreCuts");
+        BigDecimal cuts = total(takeoff, "mitredEnds");
         BigDecimal metres = total(takeoff, "mitreLength").movePointLeft(3);
         assertThat(cuts).isPositive();
         assertThat(amount(labour.at("/0/amount"))).isEqualTo(euros(cuts.multiply(new BigDecimal("1.35"))));

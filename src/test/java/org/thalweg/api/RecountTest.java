@@ -112,7 +112,7 @@ class RecountTest {
             case "waste" -> waste(answer);
             case "mass" -> mass(answer);
             case "orderedMass" -> orderedMass(answer);
-            case "mitreCuts" -> Recount.of(count(panels, panel -> mitres(panel).size()));
+            case "mitredEnds" -> Recount.of(count(panels, panel -> mitres(panel).size()));
             case "mitreLength" -> mitreLength(answer);
             case "valleys" -> Recount.of(answer.path("valleys").size());
             case "valleyPieces" ->
@@ -138,16 +138,22 @@ class RecountTest {
         };
     }
 
-    /** Cuts from rib to rib that lean: one end lies further up. */
-    private static List<JsonNode> mitres(JsonNode panel) {
-        List<JsonNode> mitres = new ArrayList<>();
-        for (JsonNode cut : panel.path("cuts")) {
-            boolean rip = Set.of("left", "right").contains(cut.path("end").asText());
-            if (!rip && cut.at("/rise/value").asDouble() > 0) {
-                mitres.add(cut);
+    /** The cuts of each end of a panel that a tape shows as not square. */
+    private static List<List<JsonNode>> mitres(JsonNode panel) {
+        List<List<JsonNode>> ends = new ArrayList<>();
+        for (String end : List.of("lower", "upper")) {
+            List<JsonNode> cuts = new ArrayList<>();
+            panel.path("cuts").forEach(cut -> {
+                if (cut.path("end").asText().equals(end)) {
+                    cuts.add(cut);
+                }
+            });
+            if (cuts.stream().anyMatch(cut -> !Set.of("0\"", "0 mm")
+                    .contains(cut.at("/rise/tape").asText()))) {
+                ends.add(cuts);
             }
         }
-        return mitres;
+        return ends;
     }
 
     /** From end to end, each printed to its last place: half of it off in both directions, at both ends. */
@@ -156,7 +162,7 @@ class RecountTest {
         double sum = 0;
         int count = 0;
         for (JsonNode panel : answer.path("panels")) {
-            for (JsonNode cut : mitres(panel)) {
+            for (JsonNode cut : mitres(panel).stream().flatMap(List::stream).toList()) {
                 sum += Math.hypot(
                         cut.at("/to/0").asDouble() - cut.at("/from/0").asDouble(),
                         cut.at("/to/1").asDouble() - cut.at("/from/1").asDouble());

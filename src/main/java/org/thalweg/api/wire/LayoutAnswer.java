@@ -255,8 +255,8 @@ public record LayoutAnswer(
                     description = "What is summed: `panels`, `roofArea` (all planes), `finishedArea` (what the panels"
                             + " show), `orderedLength`, `orderedArea` (blanks as wide as they cover), `sheetArea`"
                             + " (blanks as wide as their flat sheet), `waste` (part of the ordered area that shows"
-                            + " nowhere), `mass` (of the panels' sheet), `mitreCuts` (cuts across panels that are not square; rips"
-                            + " are none), `mitreLength` (along those cuts), `valleys`, `valleyPieces`, `seams`, `clips`, `fasteners` (of each"
+                            + " nowhere), `mass` (of the panels' sheet), `mitredEnds` (ends of panels that a tape shows as not"
+                            + " square), `mitreLength` (along the cuts of those ends), `valleys`, `valleyPieces`, `seams`, `clips`, `fasteners` (of each"
                             + " kind, then all), `trimPieces`, `underlaymentRolls`, `iceBarrierRolls` (when there is one),"
                             + " `sealantTape`, `sealant` (all beads), `sealantCartridges`, `closures`, `closureLength`,"
                             + " `rivets`, `orderedMass` (the masses of the order lines). The list is open.",
