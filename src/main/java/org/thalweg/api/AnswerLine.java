@@ -29,11 +29,13 @@ final class AnswerLine {
         put('{');
     }
 
-    /** Begins a line with a job's name, which comes as JSON. */
+    /** Begins a line with a job's name, which comes escaped as JSON has it, without its quotes. */
     void begin(byte[] job) {
         length = 0;
         put(JOB);
+        put('"');
         put(job);
+        put('"');
     }
 
     void money(String name, BigDecimal amount, String currency) {

@@ -44,11 +44,17 @@ final class PlainJobs {
     private final Engine engine;
     private final String currency;
     private final int decimals;
+    private final PlainText text;
 
     PlainJobs(Engine engine, PriceBook book) {
         this.engine = engine;
         this.currency = book.currency().getCurrencyCode();
         this.decimals = book.decimals();
+        try {
+            this.text = new PlainText();
+        } catch (IOException e) {
+            throw new UncheckedIOException("bytes in memory can always be read", e);
+        }
     }
 
     /**
@@ -76,7 +82,7 @@ final class PlainJobs {
 
     /** The job of a line; nothing if it was not read, and then it may still be a good one. */
     Optional<Job> read(byte[] buffer, int from, int to) {
-        try (PlainText json = new PlainText(buffer, from, to)) {
+        try (PlainText json = text.begin(buffer, from, to)) {
             return Optional.of(job(json));
         } catch (NotPlain | JsonProcessingException | NoAnswer other) {
             return Optional.empty();

@@ -1,11 +1,10 @@
 package org.thalweg.api;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
@@ -28,11 +27,12 @@ public final class Repricer {
             .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
             .build();
 
+    private static final JsonStringEncoder NAMES = JsonStringEncoder.getInstance();
+
     private final PriceBook book;
     private final Optional<PlainJobs> quick;
     private final JobReader reader;
     private final ObjectMapper mapper;
-    private final ObjectWriter names;
     private final String currency;
     private final AnswerLine line;
     private final MessageDigest sha;
@@ -45,8 +45,6 @@ public final class Repricer {
         this.quick = quick;
         this.reader = reader;
         this.mapper = mapper;
-        // As callers write them, so that a name read the short way can be copied.
-        this.names = mapper.writer().with(JsonGenerator.Feature.COMBINE_UNICODE_SURROGATES_IN_UTF8);
         this.currency = book.currency().getCurrencyCode();
         try {
             this.sha = MessageDigest.getInstance("SHA-256");
@@ -102,7 +100,7 @@ public final class Repricer {
         if (total.isEmpty()) {
             return false;
         }
-        line.begin(names.writeValueAsBytes(job.get().name()));
+        line.begin(NAMES.quoteAsUTF8(job.get().name()));
         priced(total.get(), job.get().was(), sums);
         return true;
     }
@@ -110,7 +108,7 @@ public final class Repricer {
     private void strictly(byte[] text, long number, RepricingSums sums) throws IOException {
         try {
             JobReader.Priced priced = reader.price(text);
-            line.begin(names.writeValueAsBytes(priced.job()));
+            line.begin(NAMES.quoteAsUTF8(priced.job()));
             priced(priced.total(), priced.was(), sums);
         } catch (NoAnswer none) {
             problem(job(text), number, none.answer(), sums);
@@ -135,7 +133,7 @@ public final class Repricer {
             throws IOException {
         sums.failed(1);
         if (job.isPresent()) {
-            line.begin(names.writeValueAsBytes(job.get()));
+            line.begin(NAMES.quoteAsUTF8(job.get()));
         } else {
             line.begin();
         }

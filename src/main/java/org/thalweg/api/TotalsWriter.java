@@ -84,10 +84,11 @@ final class TotalsWriter {
         double length = 0;
         for (PlanePanels plane : panels.planes()) {
             for (Panel panel : plane.panels()) {
+                List<Cut> cuts = panel.cuts();
                 for (Cut.End end : List.of(Cut.End.LOWER, Cut.End.UPPER)) {
                     boolean slants = false;
                     double along = 0;
-                    for (Cut cut : panel.cuts()) {
+                    for (Cut cut : cuts) {
                         if (cut.end() == end) {
                             slants = slants || cut.rise() >= shown;
                             along += cut.length();

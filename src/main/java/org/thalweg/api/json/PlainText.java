@@ -22,7 +22,7 @@ public final class PlainText implements AutoCloseable {
     private final String[] names = new String[64];
 
     private final int[] firstName = new int[Limits.NESTING + 1];
-    private final JsonParser json;
+    private JsonParser json;
     private int known;
     private int depth;
 
@@ -42,8 +42,15 @@ public final class PlainText implements AutoCloseable {
         }
     }
 
-    /** The text from {@code from} to {@code to}. */
-    public PlainText(byte[] text, int from, int to) throws IOException {
+    /** Of nothing yet. */
+    public PlainText() throws IOException {
+        this.json = StrictJson.parser(new byte[0], 0, 0);
+    }
+
+    /** Begins with the text from {@code from} to {@code to}; whoever begins also closes. */
+    public PlainText begin(byte[] text, int from, int to) throws IOException {
+        known = 0;
+        depth = 0;
         int signs = 0;
         for (int i = from; i < to; i++) {
             signs |= text[i];
@@ -51,7 +58,8 @@ public final class PlainText implements AutoCloseable {
         if (signs < 0) {
             StrictJson.checkText(Arrays.copyOfRange(text, from, to));
         }
-        this.json = StrictJson.parser(text, from, to - from);
+        json = StrictJson.parser(text, from, to - from);
+        return this;
     }
 
     /** What to throw where a caller finds what he does not read. */
