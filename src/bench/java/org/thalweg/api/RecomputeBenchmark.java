@@ -49,7 +49,7 @@ import org.thalweg.units.Units;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 2)
+@Warmup(iterations = 10, time = 2)
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class RecomputeBenchmark {

@@ -20,8 +20,8 @@ public enum Problem {
     TOO_LARGE(413, "The body is too large"),
     /** The body has a form the service does not read. */
     UNSUPPORTED_MEDIA_TYPE(415, "The body has a form that is not read here"),
-    /** The request can be read and describes no roof. */
-    NOT_A_ROOF(422, "The request describes no roof"),
+    /** The request can be read and has no answer: mostly it describes no roof. */
+    NOT_A_ROOF(422, "The request can be read and has no answer"),
     /** The job can be read, and something in it has no price. */
     NOT_PRICED(422, "The job has no total"),
     /** The service is at fault. */
