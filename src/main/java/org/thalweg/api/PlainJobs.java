@@ -34,7 +34,6 @@ final class PlainJobs {
 
     private static final long MOST_QUANTITY = (long) Limits.QUANTITY.most();
     private static final long MOST_WAS = (long) Limits.WAS.most();
-    private static final int LONGEST_PROFILE = Limits.ID_LENGTH;
 
     private static final Map<String, LengthUnit> LENGTHS = byWord(LengthUnit.values());
     private static final Map<String, AreaUnit> AREAS = byWord(AreaUnit.values());
@@ -75,7 +74,7 @@ final class PlainJobs {
     private static Map<String, BookUnit> massUnits() {
         Map<String, BookUnit> bySymbol = new HashMap<>();
         for (MassUnit unit : MassUnit.values()) {
-            BookUnit.of(unit.code()).ifPresent(of -> bySymbol.put(unit.symbol(), of));
+            PrintedTakeoffs.massUnit(unit.symbol()).ifPresent(of -> bySymbol.put(unit.symbol(), of));
         }
         return bySymbol;
     }
@@ -212,7 +211,7 @@ final class PlainJobs {
                 case "metal" -> metal = json.string(Limits.METAL_LENGTH);
                 case "thickness" -> thickness = json.number(Limits.SAVED_THICKNESS);
                 case "width" -> width = width(json);
-                case "profile" -> profile = Optional.of(json.string(LONGEST_PROFILE));
+                case "profile" -> profile = Optional.of(json.string(Limits.ID_LENGTH));
                 default -> json.skip();
             }
         }

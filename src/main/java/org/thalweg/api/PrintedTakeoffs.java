@@ -67,7 +67,8 @@ final class PrintedTakeoffs {
                 printed(figure.value()), massUnit(figure.unit()).orElseThrow());
     }
 
-    private static Optional<BookUnit> massUnit(String symbol) {
+    /** The unit that a takeoff prints masses in as {@code symbol}. */
+    static Optional<BookUnit> massUnit(String symbol) {
         return MassUnit.of(symbol).flatMap(unit -> BookUnit.of(unit.code()));
     }
 

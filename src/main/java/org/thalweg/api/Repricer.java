@@ -10,9 +10,9 @@ import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.security.DigestException;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Optional;
+import org.thalweg.api.json.Sha256;
 import org.thalweg.api.problem.Failures;
 import org.thalweg.api.problem.NoAnswer;
 import org.thalweg.api.problem.ProblemAnswer;
@@ -46,11 +46,7 @@ public final class Repricer {
         this.reader = reader;
         this.mapper = mapper;
         this.currency = book.currency().getCurrencyCode();
-        try {
-            this.sha = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        this.sha = Sha256.begin();
         this.hash = new byte[sha.getDigestLength()];
     }
 
@@ -72,6 +68,15 @@ public final class Repricer {
             strictly(Arrays.copyOfRange(buffer, from, to), number, sums);
         }
         send(sums, out);
+    }
+
+    /** Answers the line that {@code lines} stands on, whether all of it was read or not; {@code number} as above. */
+    public void answer(BoundedLines lines, long number, RepricingSums sums, OutputStream out) throws IOException {
+        if (lines.overlong()) {
+            refuseOverlong(number, sums, out);
+        } else {
+            answer(lines.buffer(), lines.from(), lines.to(), number, sums, out);
+        }
     }
 
     /** How many jobs were read the short way. */

@@ -156,7 +156,7 @@ public class RepricingResource {
                 stream(lines, book, out);
             } catch (IOException e) {
                 // Nobody is there any more, or the connection is closed without a summary.
-                throw cutOff();
+                throw PostedReader.cutOff();
             } finally {
                 place.leave();
             }
@@ -192,7 +192,7 @@ public class RepricingResource {
                                 "The body is empty. Send the price book as its first line, and a job in every other."));
             }
         } catch (IOException e) {
-            throw cutOff();
+            throw PostedReader.cutOff();
         }
         if (lines.overlong()) {
             throw NoAnswer.lineTooLarge();
@@ -200,21 +200,11 @@ public class RepricingResource {
         return repricings.book(lines.copy());
     }
 
-    private static NoAnswer cutOff() {
-        return NoAnswer.of(
-                Problem.UNREADABLE,
-                Fault.of(ReadingCode.CUT_OFF, "#", "The connection broke off before the body was complete."));
-    }
-
     private void stream(BoundedLines lines, RepricingBook book, OutputStream out) throws IOException {
         Repricer repricer = repricings.repricer(book);
         RepricingSums sums = new RepricingSums();
         while (lines.next()) {
-            if (lines.overlong()) {
-                repricer.refuseOverlong(lines.number(), sums, out);
-            } else {
-                repricer.answer(lines.buffer(), lines.from(), lines.to(), lines.number(), sums, out);
-            }
+            repricer.answer(lines, lines.number(), sums, out);
             if (lines.drained()) {
                 // Whoever waits for an answer before he sends the next job has it now.
                 out.flush();

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +23,7 @@ import org.thalweg.api.Repricings;
 import org.thalweg.api.batch.DoneMarker.Answers;
 import org.thalweg.api.batch.DoneMarker.Read;
 import org.thalweg.api.batch.DoneMarker.Task;
+import org.thalweg.api.json.Sha256;
 
 /**
  * Prices one shard of the jobs. Its answers come into a file that appears when it is whole, then its marker; whatever is
@@ -96,8 +96,8 @@ final class RepricingRun {
     }
 
     private RepricingSums answer(Task task, Progress progress) throws IOException {
-        MessageDigest read = sha256();
-        MessageDigest written = sha256();
+        MessageDigest read = Sha256.begin();
+        MessageDigest written = Sha256.begin();
         RepricingSums sums = new RepricingSums();
         try (WholeFile whole = WholeFile.begin(answers)) {
             try (OutputStream out = new DigestOutputStream(new BufferedOutputStream(whole.out(), BUFFER), written)) {
@@ -136,11 +136,7 @@ final class RepricingRun {
             BoundedLines lines = new BoundedLines(in, Limits.REPRICING_LINE_BYTES);
             while (lines.next()) {
                 long offset = range.from() + lines.offset();
-                if (lines.overlong()) {
-                    repricer.refuseOverlong(offset, sums, out);
-                } else {
-                    repricer.answer(lines.buffer(), lines.from(), lines.to(), offset, sums, out);
-                }
+                repricer.answer(lines, offset, sums, out);
                 progress.at(sums.jobs(), before + lines.offset());
             }
         }
@@ -148,11 +144,11 @@ final class RepricingRun {
     }
 
     private boolean stillHolds(DoneMarker done) throws IOException {
-        MessageDigest read = sha256();
+        MessageDigest read = Sha256.begin();
         for (JobRange range : ranges) {
             digest(range.open(), read);
         }
-        MessageDigest written = sha256();
+        MessageDigest written = Sha256.begin();
         digest(Files.newInputStream(answers), written);
         return HEX.formatHex(read.digest()).equals(done.input())
                 && HEX.formatHex(written.digest()).equals(done.answers().sha256());
@@ -161,14 +157,6 @@ final class RepricingRun {
     private static void digest(InputStream from, MessageDigest into) throws IOException {
         try (InputStream in = new DigestInputStream(from, into)) {
             in.transferTo(OutputStream.nullOutputStream());
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 }

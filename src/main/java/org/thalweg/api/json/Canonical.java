@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
@@ -39,13 +38,9 @@ final class Canonical {
     static String digest(byte[] text, int start) {
         Canonical canonical = new Canonical(text, start);
         canonical.value();
-        try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            sha.update(canonical.to, 0, canonical.size);
-            return HEX.formatHex(sha.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        MessageDigest sha = Sha256.begin();
+        sha.update(canonical.to, 0, canonical.size);
+        return HEX.formatHex(sha.digest());
     }
 
     static byte[] of(byte[] text) {

@@ -55,10 +55,15 @@ public class PostedReader implements MessageBodyReader<Posted<?>> {
         try {
             return body.readNBytes(Limits.BODY_BYTES + 1);
         } catch (IOException e) {
-            throw NoAnswer.of(
-                    Problem.UNREADABLE,
-                    Fault.of(ReadingCode.CUT_OFF, "#", "The connection broke off before the body was complete."));
+            throw cutOff();
         }
+    }
+
+    /** What to throw where a body ends before its end. */
+    public static NoAnswer cutOff() {
+        return NoAnswer.of(
+                Problem.UNREADABLE,
+                Fault.of(ReadingCode.CUT_OFF, "#", "The connection broke off before the body was complete."));
     }
 
     /** Reads a request of type {@code of}. */
