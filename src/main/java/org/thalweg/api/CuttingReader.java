@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.thalweg.api.problem.Fault;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.CuttingForm;
 import org.thalweg.api.wire.CuttingForm.SheetItem;
@@ -96,21 +95,28 @@ final class CuttingReader {
                     || stock.count() != null
                     || stock.item() != null
                     || stock.width() != null) {
-                eitherOr(
+                tape.note(
+                        ReadingCode.EITHER_OR,
                         at,
                         "A coil is as long as it need be and as wide as the panels: it has an id and its kind alone.");
             }
             return;
         }
         if (cleats && stock.width() != null) {
-            eitherOr(at.at("width"), "No width is known of cleats. Leave the width out.");
+            tape.note(ReadingCode.EITHER_OR, at.at("width"), "No width is known of cleats. Leave the width out.");
         }
         boolean counted = stock.count() != null || stock.kindOrBar() == StockKind.RACK;
         if (counted && stock.item() == null) {
-            missing(at, "\"item\" is missing here: what is counted can be used up for one item only.");
+            tape.note(
+                    ReadingCode.MISSING_MEMBER,
+                    at,
+                    "\"item\" is missing here: what is counted can be used up for one item only.");
         }
         if (counted && !cleats && stock.width() == null) {
-            missing(at, "\"width\" is missing here: what is counted can be used up for one width only.");
+            tape.note(
+                    ReadingCode.MISSING_MEMBER,
+                    at,
+                    "\"width\" is missing here: what is counted can be used up for one width only.");
         }
     }
 
@@ -122,10 +128,10 @@ final class CuttingReader {
                 continue;
             }
             if (noCoil != null) {
-                eitherOr(STOCK.at(i), noCoil);
+                tape.note(ReadingCode.EITHER_OR, STOCK.at(i), noCoil);
             }
             if (found.isPresent()) {
-                eitherOr(STOCK.at(i), "Panels come from one coil. Leave the other coil out.");
+                tape.note(ReadingCode.EITHER_OR, STOCK.at(i), "Panels come from one coil. Leave the other coil out.");
             }
             found = Optional.of(new CoilOffer(
                     stock.id(),
@@ -141,10 +147,10 @@ final class CuttingReader {
 
     private void besideCoil(@Nullable Object given, String name) {
         if (given != null) {
-            tape.note(() -> Fault.of(
+            tape.note(
                     ReadingCode.UNKNOWN_MEMBER,
-                    CUTTING.at(name).pointer(),
-                    "\"%s\" is only read beside a coil in the stock. Leave it out.".formatted(name)));
+                    CUTTING.at(name),
+                    "\"%s\" is only read beside a coil in the stock. Leave it out.".formatted(name));
         }
     }
 
@@ -169,13 +175,5 @@ final class CuttingReader {
             case TRIM -> OrderItem.TRIM;
             case CLEAT -> OrderItem.CLEAT;
         };
-    }
-
-    private void missing(Origin at, String detail) {
-        tape.note(() -> Fault.of(ReadingCode.MISSING_MEMBER, at.pointer(), detail));
-    }
-
-    private void eitherOr(Origin at, String detail) {
-        tape.note(() -> Fault.of(ReadingCode.EITHER_OR, at.pointer(), detail));
     }
 }

@@ -84,12 +84,11 @@ final class CuttingWriter {
         int bars = 0;
         for (int i = 0; i < form.stock().size(); i++) {
             SheetStockForm given = form.stock().get(i);
-            String at = "#/cutting/stock/" + i;
-            UsedWriter.ifAbsent(given.kind(), at + "/kind", left);
+            UsedWriter.stockDefaults(given, "#/cutting/stock/" + i, left);
             sorts.add(
                     given.kindOrBar() == StockKind.COIL
                             ? coil(given)
-                            : bar(given, stock.offers().get(bars++), at, left));
+                            : bar(given, stock.offers().get(bars++)));
         }
         UsedWriter.ifAbsent(form.kerf(), "#/cutting/kerf", left);
         UsedWriter.ifAbsent(form.keepableOffcut(), "#/cutting/keepableOffcut", left);
@@ -107,18 +106,14 @@ final class CuttingWriter {
                 stock.milliseconds());
     }
 
-    private SheetStockUsed bar(SheetStockForm given, Offer offer, String at, List<String> left) {
+    private SheetStockUsed bar(SheetStockForm given, Offer offer) {
         StockBar bar = offer.bar();
-        UsedWriter.ifAbsent(given.cost(), at + "/cost", left);
-        if (offer.rack()) {
-            UsedWriter.ifAbsent(given.count(), at + "/count", left);
-        }
         return new SheetStockUsed(
                 bar.id(),
                 given.kindOrBar(),
                 Optional.of(length(bar.length())),
                 Optional.of(bar.cost()),
-                bar.count().isPresent() ? Optional.of((long) bar.count().getAsInt()) : Optional.empty(),
+                PlanWriter.count(bar),
                 Optional.ofNullable(given.item()),
                 offer.width().map(units.length()::round));
     }

@@ -71,11 +71,11 @@ final class OrderingReader {
     private void cutOrPacked(SheetStock stock) {
         for (OrderItem item : rules.keySet()) {
             if (stock.mayServe(item)) {
-                tape.note(() -> Fault.of(
+                tape.note(
                         ReadingCode.EITHER_OR,
-                        ITEMS.at(item.key()).pointer(),
+                        ITEMS.at(item.key()),
                         "This item is cut from the stock in \"cutting\" and ordered as whole bars. Leave it out here, or give that"
-                                + " stock another \"item\"."));
+                                + " stock another \"item\".");
             }
         }
     }

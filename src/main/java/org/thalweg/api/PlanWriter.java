@@ -81,6 +81,11 @@ final class PlanWriter {
                 .toList();
     }
 
+    /** How many bars there are; nothing where there are as many as are wanted. */
+    static Optional<Long> count(StockBar bar) {
+        return bar.count().isPresent() ? Optional.of((long) bar.count().getAsInt()) : Optional.empty();
+    }
+
     private MarkedLength marked(long steps) {
         return RoofWriter.marked(Grid.length(steps), units);
     }

@@ -131,7 +131,10 @@ final class StockCutReader {
         tooMany(count(shapes), Limits.COIL_PANELS, "panels from one coil");
         Length kerf = tape.length(request.kerf(), Length.ZERO, Origin.REQUEST.at("kerf"), Limits.KERF);
         if (kerf.metres() > 0) {
-            eitherOr(Origin.REQUEST.at("kerf"), "A coil is cut with a shear, which takes no kerf. Leave the kerf out.");
+            tape.note(
+                    ReadingCode.EITHER_OR,
+                    Origin.REQUEST.at("kerf"),
+                    "A coil is cut with a shear, which takes no kerf. Leave the kerf out.");
         }
         notOfCoil(request.together(), "together");
         notOfCoil(request.apart(), "apart");
@@ -149,20 +152,29 @@ final class StockCutReader {
 
     private void coilIsAlone() {
         if (request.stock().size() > 1) {
-            eitherOr(STOCK, "A coil is cut by itself. Give one coil and nothing else, or bars and rack.");
+            tape.note(
+                    ReadingCode.EITHER_OR,
+                    STOCK,
+                    "A coil is cut by itself. Give one coil and nothing else, or bars and rack.");
         }
         for (int i = 0; i < request.stock().size(); i++) {
             StockForm form = request.stock().get(i);
             if (form.kindOrBar() == StockKind.COIL
                     && (form.length() != null || form.cost() != null || form.count() != null)) {
-                eitherOr(STOCK.at(i), "A coil is as long as it need be: it has no length, cost or count.");
+                tape.note(
+                        ReadingCode.EITHER_OR,
+                        STOCK.at(i),
+                        "A coil is as long as it need be: it has no length, cost or count.");
             }
         }
     }
 
     private void notOfCoil(@Nullable Object given, String name) {
         if (given != null) {
-            eitherOr(Origin.REQUEST.at(name), "\"%s\" is for bars and not for a coil. Leave it out.".formatted(name));
+            tape.note(
+                    ReadingCode.EITHER_OR,
+                    Origin.REQUEST.at(name),
+                    "\"%s\" is for bars and not for a coil. Leave it out.".formatted(name));
         }
     }
 
@@ -198,7 +210,8 @@ final class StockCutReader {
     private long offset(
             @Nullable Double mitreDeg, @Nullable WireLength given, Optional<Length> width, Origin at, String side) {
         if (mitreDeg != null && given != null) {
-            eitherOr(
+            tape.note(
+                    ReadingCode.EITHER_OR,
                     at,
                     "Give the %s end's \"%sMitreDeg\" or its \"%sOffset\", one of the two."
                             .formatted(side, side, side));
@@ -210,7 +223,10 @@ final class StockCutReader {
             return 0;
         }
         if (request.width() == null) {
-            missing(Origin.REQUEST, "\"width\" is missing here: how far a mitre in degrees reaches depends on it.");
+            tape.note(
+                    ReadingCode.MISSING_MEMBER,
+                    Origin.REQUEST,
+                    "\"width\" is missing here: how far a mitre in degrees reaches depends on it.");
         }
         double tan = Angle.degrees(mitreDeg).tan();
         return width.map(wide -> Grid.nearest(Length.metres(wide.metres() * tan)))
@@ -243,10 +259,16 @@ final class StockCutReader {
                 String id = list.get(j);
                 Origin at = Origin.REQUEST.at(name).at(i).at(j);
                 if (!ids.contains(id)) {
-                    note(ReadingCode.UNKNOWN_VALUE, at, "No piece is called %s. Mend the name.".formatted(Echo.of(id)));
+                    tape.note(
+                            ReadingCode.UNKNOWN_VALUE,
+                            at,
+                            "No piece is called %s. Mend the name.".formatted(Echo.of(id)));
                 }
                 if (others.containsKey(id) || groups.put(id, Integer.toString(i)) != null) {
-                    eitherOr(at, "%s stands in a list already. A piece is in one list.".formatted(Echo.of(id)));
+                    tape.note(
+                            ReadingCode.EITHER_OR,
+                            at,
+                            "%s stands in a list already. A piece is in one list.".formatted(Echo.of(id)));
                 }
             }
         }
@@ -264,18 +286,6 @@ final class StockCutReader {
                     Figure.of(actual),
                     Figure.of(most)));
         }
-    }
-
-    private void missing(Origin at, String detail) {
-        note(ReadingCode.MISSING_MEMBER, at, detail);
-    }
-
-    private void eitherOr(Origin at, String detail) {
-        note(ReadingCode.EITHER_OR, at, detail);
-    }
-
-    private void note(ReadingCode code, Origin at, String detail) {
-        tape.note(() -> Fault.of(code, at.pointer(), detail));
     }
 
     /** First what can't be read, then names that stand for two things. */

@@ -110,15 +110,13 @@ final class StockCutWriter {
     }
 
     private StockUsedAnswer stock(StockForm form, StockBar bar, String at) {
-        UsedWriter.ifAbsent(form.kind(), at + "/kind", left);
-        UsedWriter.ifAbsent(form.cost(), at + "/cost", left);
-        if (form.kindOrBar() == StockKind.RACK) {
-            UsedWriter.ifAbsent(form.count(), at + "/count", left);
-        }
-        Optional<Long> count =
-                bar.count().isPresent() ? Optional.of((long) bar.count().getAsInt()) : Optional.empty();
+        UsedWriter.stockDefaults(form, at, left);
         return new StockUsedAnswer(
-                bar.id(), form.kindOrBar(), Optional.of(length(bar.length())), Optional.of(bar.cost()), count);
+                bar.id(),
+                form.kindOrBar(),
+                Optional.of(length(bar.length())),
+                Optional.of(bar.cost()),
+                PlanWriter.count(bar));
     }
 
     private StockCutUsed used(StockCutReader.Coil asked) {

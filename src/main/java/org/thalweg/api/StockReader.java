@@ -3,7 +3,6 @@ package org.thalweg.api;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.thalweg.api.problem.Fault;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.BarForm;
 import org.thalweg.api.wire.StockCutRequest.StockKind;
@@ -95,6 +94,6 @@ final class StockReader {
 
     private void missing(Origin here, String detail) {
         readable = false;
-        tape.note(() -> Fault.of(ReadingCode.MISSING_MEMBER, here.pointer(), detail));
+        tape.note(ReadingCode.MISSING_MEMBER, here, detail);
     }
 }

@@ -127,6 +127,11 @@ final class TapeReader {
                 other));
     }
 
+    /** Keeps a fault that needs no figures with the rest. */
+    void note(ReadingCode code, Origin at, String detail) {
+        note(() -> Fault.of(code, at.pointer(), detail));
+    }
+
     /** Keeps a fault of another kind with the rest. */
     void note(Supplier<Fault> fault) {
         faults.add(fault);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.thalweg.api.wire.BarForm;
 import org.thalweg.api.wire.ClimateForm;
 import org.thalweg.api.wire.FasteningForm;
 import org.thalweg.api.wire.HipCapForm;
@@ -15,6 +16,7 @@ import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
 import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.OrderingForm;
 import org.thalweg.api.wire.RiseAndRun;
+import org.thalweg.api.wire.StockCutRequest.StockKind;
 import org.thalweg.api.wire.ValleyPanForm;
 import org.thalweg.api.wire.ValleyUsed.ClimateUsed;
 import org.thalweg.api.wire.ValleyUsed.FasteningUsed;
@@ -247,6 +249,17 @@ final class UsedWriter {
         HipCapForm of = cap == null ? ValleyTermsReader.NO_CAP : cap;
         ifAbsent(of.leg(), "#/hipCap/leg", left);
         ifAbsent(of.closureInset(), "#/hipCap/closureInset", left);
+    }
+
+    /** Pointers to what one sort of stock, which stands at {@code at}, leaves out and a default stands for. */
+    static void stockDefaults(BarForm stock, String at, List<String> left) {
+        ifAbsent(stock.kind(), at + "/kind", left);
+        if (stock.kindOrBar() != StockKind.COIL) {
+            ifAbsent(stock.cost(), at + "/cost", left);
+        }
+        if (stock.kindOrBar() == StockKind.RACK) {
+            ifAbsent(stock.count(), at + "/count", left);
+        }
     }
 
     static void ifAbsent(@Nullable Object given, String pointer, List<String> left) {
