@@ -75,6 +75,7 @@ class ArchitectureTest {
             room("takeoff").uses(ALL_ABOVE),
             room("pricing").uses("units", "finding"),
             room("packet").uses(ALL_ABOVE),
+            room("drawing").uses("units").imports("javax.xml.stream..", "org.apache.pdfbox..", "org.apache.fontbox.."),
             room("api").uses(ALL_ABOVE).imports(WEB));
 
     private static final JavaClasses BUILT = new ClassFileImporter()

@@ -145,6 +145,7 @@ public final class Limits {
 
     public static final int DEFAULTS = 200;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
+    public static final int DRAWN_SHEETS = 600;
     public static final int TOTALS = 60;
     public static final int ORDER_LINES = EDGES + 100;
     public static final int REFERENCE_ROWS = 1_000;

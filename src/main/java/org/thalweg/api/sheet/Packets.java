@@ -1,0 +1,28 @@
+package org.thalweg.api.sheet;
+
+import java.util.List;
+import org.thalweg.api.Limits;
+import org.thalweg.drawing.Packet;
+import org.thalweg.drawing.Paper;
+import org.thalweg.drawing.TitleBlock;
+import org.thalweg.units.LengthUnit;
+
+/** Empty packets, their foot filled in. */
+final class Packets {
+
+    private static final String HEED =
+            "Layout figures, no structural design: local codes and the engineer decide. Read findings and cautions; measure before you cut.";
+
+    private Packets() {}
+
+    static Packet begin(SheetTerms terms, LengthUnit unit, String engine, String digest, String tapeRule) {
+        String to = tapeRule.substring(0, tapeRule.indexOf(';'));
+        TitleBlock block = new TitleBlock(
+                terms.job(),
+                digest,
+                engine,
+                List.of("Figures in " + unit.symbol() + " unless a tape mark is shown", to),
+                HEED);
+        return new Packet(terms.paper().orElse(Paper.usual(unit)), block, Limits.DRAWN_SHEETS);
+    }
+}

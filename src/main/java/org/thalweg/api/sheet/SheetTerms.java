@@ -1,0 +1,13 @@
+package org.thalweg.api.sheet;
+
+import java.util.Optional;
+import org.thalweg.drawing.Paper;
+
+/**
+ * How an answer is to be drawn.
+ *
+ * @param view  the one part to draw; all of them otherwise
+ * @param paper to draw on; what is usual for the request's unit otherwise
+ * @param job   the caller's name of the job; may be empty
+ */
+public record SheetTerms(Optional<View> view, Optional<Paper> paper, String job) {}

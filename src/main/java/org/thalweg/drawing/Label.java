@@ -1,0 +1,36 @@
+package org.thalweg.drawing;
+
+/**
+ * A line of lettering that is yet to find its place.
+ *
+ * @param text   what it says
+ * @param type   its size
+ * @param anchor which part of it stands at its place
+ * @param ink    its colour
+ * @param backed whether lines drawn before are wiped out under it
+ */
+public record Label(String text, Type type, Anchor anchor, Ink ink, boolean backed) {
+
+    /** In black, around its place. */
+    public static Label of(String text, Type type) {
+        return new Label(text, type, Anchor.MIDDLE, Ink.BLACK, false);
+    }
+
+    /** The same, lines under it wiped out. */
+    public Label onPaper() {
+        return new Label(text, type, anchor, ink, true);
+    }
+
+    public Label in(Ink other) {
+        return new Label(text, type, anchor, other, backed);
+    }
+
+    public Label at(Anchor other) {
+        return new Label(text, type, other, ink, backed);
+    }
+
+    /** Points. */
+    public double width() {
+        return Lettering.width(text, type.size());
+    }
+}
