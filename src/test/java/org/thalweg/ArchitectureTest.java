@@ -34,6 +34,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
 
     private static final String ALL_ABOVE = "every room above";
+    /** Tables of published figures are read with it, and lists of an answer written: the one library of two rooms. */
+    private static final String LISTS = "org.apache.commons.csv..";
+
     private static final String[] ROOF_AND_BELOW = {"units", "geometry", "finding", "reference", "roof"};
 
     /** What speaks JSON and HTTP, reads the command line or wires the service together. */
@@ -59,7 +62,7 @@ class ArchitectureTest {
             room("units"),
             room("geometry").uses("units").imports("org.locationtech.jts.."),
             room("finding").uses("units", "geometry"),
-            room("reference").uses("units", "finding").imports("org.apache.commons.csv.."),
+            room("reference").uses("units", "finding").imports(LISTS),
             room("roof").uses("units", "geometry", "finding", "reference"),
             room("wind").uses(ROOF_AND_BELOW),
             room("underlayment").uses(ROOF_AND_BELOW),
@@ -75,7 +78,9 @@ class ArchitectureTest {
             room("takeoff").uses(ALL_ABOVE),
             room("pricing").uses("units", "finding"),
             room("packet").uses(ALL_ABOVE),
-            room("drawing").uses("units").imports("javax.xml.stream..", "org.apache.pdfbox..", "org.apache.fontbox.."),
+            room("drawing")
+                    .uses("units")
+                    .imports("javax.xml.stream..", "org.apache.pdfbox..", "org.apache.fontbox..", LISTS),
             room("api").uses(ALL_ABOVE).imports(WEB));
 
     private static final JavaClasses BUILT = new ClassFileImporter()
@@ -124,8 +129,9 @@ class ArchitectureTest {
     @Test
     void onlyOneRoomKnowsEachLibrary() {
         check(outside("geometry").should().dependOnClassesThat().resideInAPackage("org.locationtech.."));
-        check(outside("reference").should().dependOnClassesThat().resideInAPackage("org.apache.commons.csv.."));
-        assertThat(HOUSE.stream().flatMap(room -> room.libraries().stream())).doesNotHaveDuplicates();
+        check(outside("drawing").should().dependOnClassesThat().resideInAPackage("org.apache.pdfbox.."));
+        assertThat(HOUSE.stream().flatMap(room -> room.libraries().stream()).filter(library -> !library.equals(LISTS)))
+                .doesNotHaveDuplicates();
     }
 
     @ParameterizedTest

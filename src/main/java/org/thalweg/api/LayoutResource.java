@@ -4,7 +4,12 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -12,7 +17,15 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jspecify.annotations.Nullable;
 import org.thalweg.api.json.Posted;
+import org.thalweg.api.sheet.Blanks;
+import org.thalweg.api.sheet.LayoutSheets;
+import org.thalweg.api.sheet.Lists;
+import org.thalweg.api.sheet.SheetForm;
+import org.thalweg.api.sheet.SheetList;
+import org.thalweg.api.sheet.SheetTerms;
+import org.thalweg.api.sheet.View;
 import org.thalweg.api.wire.LayoutAnswer;
 import org.thalweg.api.wire.LayoutRequest;
 import org.thalweg.packet.Layout;
@@ -24,16 +37,18 @@ import org.thalweg.units.Units;
 @Path("/v1/layouts")
 @Tag(name = "layouts")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces(MediaType.APPLICATION_JSON)
 public class LayoutResource {
 
     private final Engine engine;
+    private final Drawings drawings;
 
-    LayoutResource(Engine engine) {
+    LayoutResource(Engine engine, Drawings drawings) {
         this.engine = engine;
+        this.drawings = drawings;
     }
 
     @POST
+    @Produces(MediaType.APPLICATION_JSON)
     @Operation(
             operationId = "layOutRoof",
             summary = "Lay out a roof: every panel to cut with its blank, outline and marks; the order and its totals",
@@ -60,6 +75,55 @@ public class LayoutResource {
                     Posted<LayoutRequest> posted) {
         Units units = posted.request().units().units();
         return Refusals.toldIn(units, () -> answer(posted, units));
+    }
+
+    // The next four answer what layOut answers, drawn; the contract tells of them with it.
+
+    @POST
+    @Produces(SheetForm.SVG)
+    @Operation(hidden = true)
+    public Response svg(
+            @QueryParam("view") @Nullable String view,
+            @QueryParam("paper") @Nullable String paper,
+            Posted<LayoutRequest> posted) {
+        SheetTerms asked = terms(view, paper, posted);
+        View shown = asked.view().orElse(View.MAP);
+        SheetTerms terms = new SheetTerms(Optional.of(shown), asked.paper(), asked.job());
+        LayoutAnswer answer = layOut(posted);
+        return drawings.svg(() -> LayoutSheets.of(answer, terms), shown, terms);
+    }
+
+    @POST
+    @Produces(SheetForm.PDF)
+    @Operation(hidden = true)
+    public Response pdf(
+            @QueryParam("view") @Nullable String view,
+            @QueryParam("paper") @Nullable String paper,
+            Posted<LayoutRequest> posted) {
+        SheetTerms terms = terms(view, paper, posted);
+        LayoutAnswer answer = layOut(posted);
+        return drawings.pdf(() -> LayoutSheets.of(answer, terms), terms, posted.digest());
+    }
+
+    @POST
+    @Produces(SheetForm.CSV)
+    @Operation(hidden = true)
+    public Response csv(@QueryParam("list") @Nullable String list, Posted<LayoutRequest> posted) {
+        SheetList asked = SheetReader.list(list, List.of(SheetList.values()));
+        LayoutAnswer answer = layOut(posted);
+        return drawings.csv(() -> Lists.of(answer, asked), posted.digest());
+    }
+
+    @POST
+    @Produces(SheetForm.DXF)
+    @Operation(hidden = true)
+    public Response dxf(Posted<LayoutRequest> posted) {
+        LayoutAnswer answer = layOut(posted);
+        return drawings.dxf(() -> Blanks.of(answer), posted.digest());
+    }
+
+    private static SheetTerms terms(@Nullable String view, @Nullable String paper, Posted<LayoutRequest> posted) {
+        return SheetReader.read(view, paper, posted.request().job(), EnumSet.allOf(View.class));
     }
 
     private LayoutAnswer answer(Posted<LayoutRequest> posted, Units units) {

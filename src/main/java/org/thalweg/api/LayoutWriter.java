@@ -28,6 +28,7 @@ import org.thalweg.panel.Panel;
 import org.thalweg.panel.PanelSpec;
 import org.thalweg.panel.PlanePanels;
 import org.thalweg.panel.Start;
+import org.thalweg.roof.Plane;
 import org.thalweg.takeoff.BlankOrder;
 import org.thalweg.takeoff.PanelSheet;
 import org.thalweg.takeoff.PanelTakeoff;
@@ -66,6 +67,7 @@ final class LayoutWriter {
         return new LayoutAnswer(
                 engine,
                 digest,
+                Optional.ofNullable(request.job()),
                 request.units(),
                 used(layout, asked, request),
                 new RoofWriter(units).write(layout.roof()),
@@ -119,8 +121,12 @@ final class LayoutWriter {
     }
 
     private LaidPlane laid(PlanePanels plane, Layout layout, Length travel) {
+        Plane of = layout.roof().planes().get(plane.plane());
         return new LaidPlane(
-                layout.roof().planes().get(plane.plane()).id(),
+                of.id(),
+                plane.frame().equals(of.frame())
+                        ? Optional.empty()
+                        : Optional.of(new RoofWriter(units).write(plane.frame())),
                 plane.lead(),
                 RoofWriter.marked(plane.start(), units),
                 plane.panels().size(),

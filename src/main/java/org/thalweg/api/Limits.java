@@ -109,6 +109,11 @@ public final class Limits {
     public static final int REPRICING_JOBS = 1_000;
     public static final int REPRICING_STREAMS = 8;
 
+    // Drawings.
+    public static final int DRAWN_SHEETS = 600;
+    public static final int DRAWINGS_AT_ONCE = 2;
+    public static final int DRAWINGS_WAITING = 8;
+
     /** Ids the service makes from names of a CityJSON document, which may be as long as any name. */
     public static final int ID_ANSWERED = NAME_BYTES + 100;
 
@@ -145,7 +150,6 @@ public final class Limits {
 
     public static final int DEFAULTS = 200;
     public static final int PANELS_ANSWERED = 2 * PanelWork.MOST_PIECES;
-    public static final int DRAWN_SHEETS = 600;
     public static final int TOTALS = 60;
     public static final int ORDER_LINES = EDGES + 100;
     public static final int REFERENCE_ROWS = 1_000;
@@ -299,6 +303,7 @@ public final class Limits {
             Limit.atMost("nameBytes", NAME_BYTES, "byte", "#/*", LONG),
             Limit.atMost("numberLength", NUMBER_LENGTH, "character", "#/*", LONG),
             Limit.atMost("errors", ERRORS, "1", "#", "the rest are counted in errorCount"),
+            new Limit("jobLength", 1, ID_LENGTH, "character", "#/job", LONG),
             new Limit("points", LEAST_CORNERS, POINTS, "1", "#/roof/points", MANY),
             COORDINATE,
             new Limit("planes", 1, PLANES, "1", "#/roof/planes", MANY),
@@ -478,6 +483,8 @@ public final class Limits {
             Limit.atMost("valleySteps", ValleyWork.MOST_STEPS, "1", "#/roof", "422 TOO_MANY_PIECES"),
             Limit.atMost("fasteners", Layouts.MOST_FASTENERS, "1", "#/roof", "422 TOO_MANY_FASTENERS"),
             Limit.atMost("sheets", SHEETS, "1", "#/roof", "422 TOO_MANY_SHEETS"),
+            Limit.atMost("drawnSheets", DRAWN_SHEETS, "1", "#/roof", "422 PACKET_TOO_LONG"),
+            Limit.atMost("drawings", DRAWINGS_WAITING, "1", "#", "503 BUSY"),
             Limit.atMost("windMeetings", WindZones.MOST_MEETINGS, "1", "#/roof", "422 WIND_TOO_LARGE"),
             Limit.atMost("windParts", WindZones.MOST_PARTS, "1", "#/roof/planes/*", "422 WIND_TOO_LARGE"),
             Limit.atMost("windSteps", LaidWind.MOST_STEPS, "1", "#/roof", "422 WIND_TOO_LARGE"),

@@ -97,7 +97,7 @@ final class RoofWriter {
                 units.length().round(plane.off()));
     }
 
-    private FrameAnswer write(Frame frame) {
+    FrameAnswer write(Frame frame) {
         return new FrameAnswer(point(frame.origin(), units), direction(frame.across()), direction(frame.up()));
     }
 

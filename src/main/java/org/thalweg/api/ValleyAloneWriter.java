@@ -38,6 +38,7 @@ final class ValleyAloneWriter {
         return new ValleysAnswer(
                 engine,
                 digest,
+                Optional.ofNullable(request.job()),
                 request.units(),
                 used(asked, request),
                 new ValleyWriter(units, asked.terms(), working(asked, request)).write(job.valleys()),

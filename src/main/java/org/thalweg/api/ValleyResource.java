@@ -4,7 +4,11 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -12,7 +16,15 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jspecify.annotations.Nullable;
 import org.thalweg.api.json.Posted;
+import org.thalweg.api.sheet.Blanks;
+import org.thalweg.api.sheet.Lists;
+import org.thalweg.api.sheet.SheetForm;
+import org.thalweg.api.sheet.SheetList;
+import org.thalweg.api.sheet.SheetTerms;
+import org.thalweg.api.sheet.ValleysSheets;
+import org.thalweg.api.sheet.View;
 import org.thalweg.api.wire.ValleyRequest;
 import org.thalweg.api.wire.ValleysAnswer;
 import org.thalweg.packet.ValleyCase;
@@ -24,16 +36,18 @@ import org.thalweg.units.Units;
 @Path("/v1/valleys")
 @Tag(name = "valleys")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces(MediaType.APPLICATION_JSON)
 public class ValleyResource {
 
     private final Engine engine;
+    private final Drawings drawings;
 
-    ValleyResource(Engine engine) {
+    ValleyResource(Engine engine, Drawings drawings) {
         this.engine = engine;
+        this.drawings = drawings;
     }
 
     @POST
+    @Produces(MediaType.APPLICATION_JSON)
     @Operation(
             operationId = "layOutValley",
             summary = "Lay out one valley: pan pieces, chalk lines, fasteners, and the water in it",
@@ -58,6 +72,55 @@ public class ValleyResource {
                     Posted<ValleyRequest> posted) {
         Units units = posted.request().units().units();
         return Refusals.toldIn(units, () -> answer(posted, units));
+    }
+
+    // The next four answer what layOut answers, drawn; the contract tells of them with it.
+
+    @POST
+    @Produces(SheetForm.SVG)
+    @Operation(hidden = true)
+    public Response svg(
+            @QueryParam("view") @Nullable String view,
+            @QueryParam("paper") @Nullable String paper,
+            Posted<ValleyRequest> posted) {
+        SheetTerms asked = terms(view, paper, posted);
+        View shown = asked.view().orElse(View.VALLEYS);
+        SheetTerms terms = new SheetTerms(Optional.of(shown), asked.paper(), asked.job());
+        ValleysAnswer answer = layOut(posted);
+        return drawings.svg(() -> ValleysSheets.of(answer, terms), shown, terms);
+    }
+
+    @POST
+    @Produces(SheetForm.PDF)
+    @Operation(hidden = true)
+    public Response pdf(
+            @QueryParam("view") @Nullable String view,
+            @QueryParam("paper") @Nullable String paper,
+            Posted<ValleyRequest> posted) {
+        SheetTerms terms = terms(view, paper, posted);
+        ValleysAnswer answer = layOut(posted);
+        return drawings.pdf(() -> ValleysSheets.of(answer, terms), terms, posted.digest());
+    }
+
+    @POST
+    @Produces(SheetForm.CSV)
+    @Operation(hidden = true)
+    public Response csv(@QueryParam("list") @Nullable String list, Posted<ValleyRequest> posted) {
+        SheetReader.list(list, List.of(SheetList.CUT));
+        ValleysAnswer answer = layOut(posted);
+        return drawings.csv(() -> Lists.ofPans(answer), posted.digest());
+    }
+
+    @POST
+    @Produces(SheetForm.DXF)
+    @Operation(hidden = true)
+    public Response dxf(Posted<ValleyRequest> posted) {
+        ValleysAnswer answer = layOut(posted);
+        return drawings.dxf(() -> Blanks.of(answer), posted.digest());
+    }
+
+    private static SheetTerms terms(@Nullable String view, @Nullable String paper, Posted<ValleyRequest> posted) {
+        return SheetReader.read(view, paper, posted.request().job(), SheetReader.OF_VALLEYS);
     }
 
     private ValleysAnswer answer(Posted<ValleyRequest> posted, Units units) {

@@ -16,6 +16,11 @@ public record Label(String text, Type type, Anchor anchor, Ink ink, boolean back
         return new Label(text, type, Anchor.MIDDLE, Ink.BLACK, false);
     }
 
+    /** As much of {@code text} as fits into {@code width} points. */
+    public static Label cut(String text, Type type, double width) {
+        return of(Lettering.cut(text, type.size(), width), type);
+    }
+
     /** The same, lines under it wiped out. */
     public Label onPaper() {
         return new Label(text, type, anchor, ink, true);

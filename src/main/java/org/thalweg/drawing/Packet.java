@@ -34,6 +34,10 @@ public final class Packet {
         return sheet;
     }
 
+    public boolean isEmpty() {
+        return sheets.isEmpty();
+    }
+
     public Paper paper() {
         return paper;
     }
@@ -41,10 +45,6 @@ public final class Packet {
     /** Where drawings go on its sheets. */
     public Area field() {
         return TitleBlock.field(paper);
-    }
-
-    TitleBlock block() {
-        return block;
     }
 
     /** Its sheets with their numbers, for good. */

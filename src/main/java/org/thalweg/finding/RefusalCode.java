@@ -44,6 +44,8 @@ public enum RefusalCode {
     TOO_MANY_LENGTHS,
     /** The roof takes more sheets of underlayment than are laid in one request. */
     TOO_MANY_SHEETS,
+    /** Its drawings take more sheets than are drawn in one packet. */
+    PACKET_TOO_LONG,
     /** A clip holds so little against the wind that clips would stand closer together than they are placed. */
     CLIPS_TOO_CLOSE,
     /** Finding the wind zones of the roof would take more steps than one request may cost. */

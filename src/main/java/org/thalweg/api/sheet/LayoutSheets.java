@@ -25,7 +25,7 @@ public final class LayoutSheets {
                 terms, unit, answer.engine(), answer.digest(), answer.used().tapeRule());
         Set<View> asked = terms.view().map(EnumSet::of).orElse(EnumSet.allOf(View.class));
         Arrays.stream(View.values()).filter(asked::contains).forEach(view -> add(view, packet, answer, unit));
-        return packet.bind();
+        return Packets.bind(packet, terms);
     }
 
     private static void add(View view, Packet packet, LayoutAnswer answer, LengthUnit unit) {

@@ -2,9 +2,13 @@ package org.thalweg.api.sheet;
 
 import java.util.List;
 import org.thalweg.api.Limits;
+import org.thalweg.drawing.Flow;
+import org.thalweg.drawing.Ink;
 import org.thalweg.drawing.Packet;
 import org.thalweg.drawing.Paper;
+import org.thalweg.drawing.Sheet;
 import org.thalweg.drawing.TitleBlock;
+import org.thalweg.drawing.Type;
 import org.thalweg.units.LengthUnit;
 
 /** Empty packets, their foot filled in. */
@@ -24,5 +28,15 @@ final class Packets {
                 List.of("Figures in " + unit.symbol() + " unless a tape mark is shown", to),
                 HEED);
         return new Packet(terms.paper().orElse(Paper.usual(unit)), block, Limits.DRAWN_SHEETS);
+    }
+
+    /** Its sheets; one that says so where there is nothing to draw. */
+    static List<Sheet> bind(Packet packet, SheetTerms terms) {
+        if (packet.isEmpty()) {
+            View view = terms.view().orElse(View.MAP);
+            Flow flow = new Flow(packet, view.word(), view.title());
+            flow.text("There is nothing of this to draw in the answer.", Type.TEXT, Ink.BLACK);
+        }
+        return packet.bind();
     }
 }

@@ -27,7 +27,7 @@ public final class ValleysSheets {
             FindingSheets.add(
                     packet, answer.findings(), answer.cautions(), answer.used().tapeRule());
         }
-        return packet.bind();
+        return Packets.bind(packet, terms);
     }
 
     private static boolean asked(SheetTerms terms, View view) {

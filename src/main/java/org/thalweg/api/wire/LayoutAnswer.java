@@ -12,6 +12,7 @@ import org.thalweg.panel.Lead;
  *
  * @param engine   who answered
  * @param digest   which request
+ * @param job      the caller's name for it
  * @param units    the caller's units
  * @param used     the figures it was laid with
  * @param roof     planes and edges
@@ -62,6 +63,12 @@ import org.thalweg.panel.Lead;
 public record LayoutAnswer(
         @Schema(ref = "Engine") String engine,
         @Schema(ref = "Digest") String digest,
+
+        @Schema(
+                description = "The caller's name for the job, where the request gave one.",
+                maxLength = Limits.ID_LENGTH,
+                examples = "Boathouse, main roof")
+        Optional<String> job,
 
         @Schema(description = "The request's units; they hold for every figure of this answer.")
         UnitsForm units,
@@ -160,6 +167,7 @@ public record LayoutAnswer(
      * One plane, laid.
      *
      * @param plane        which
+     * @param frame        the frame of its panels
      * @param leads        from which side
      * @param firstWidth   how wide the first panel is
      * @param panelCount   how many panels it takes
@@ -174,6 +182,12 @@ public record LayoutAnswer(
     public record LaidPlane(
             @Schema(description = "The plane's id.", maxLength = Limits.ID_ANSWERED, examples = "south")
             String plane,
+
+            @Schema(
+                    description =
+                            "The frame its panels, fasteners and clips are placed in, where that is not the plane's own: on a level"
+                                    + " plane that `laying` gives a fall.")
+            Optional<ReadRoof.FrameAnswer> frame,
 
             @Schema(ref = "Leads", description = "From which side its strips are laid, seen looking up the slope.")
             Lead leads,

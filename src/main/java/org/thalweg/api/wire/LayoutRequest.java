@@ -16,6 +16,7 @@ import org.thalweg.roof.PanelHold;
  * A roof and the metal to lay on it.
  *
  * @param units          the caller's units
+ * @param job            the caller's name for it
  * @param roof           the roof
  * @param panel          the metal
  * @param start          where the first strip goes
@@ -42,6 +43,14 @@ import org.thalweg.roof.PanelHold;
 public record LayoutRequest(
         @Schema(description = "The units of this request and its answer.") @NotNull @Valid
         UnitsForm units,
+
+        @Schema(
+                description =
+                        "The caller's name for the job, 1 to 100 characters; it is answered and stands on every sheet drawn. Default: none.",
+                examples = "Boathouse, main roof")
+        @Size(min = 1, max = Limits.ID_LENGTH)
+        @Nullable
+        String job,
 
         @Schema(description = "The roof as measured.") @NotNull @Valid
         RoofForm roof,

@@ -17,6 +17,7 @@ import org.thalweg.api.wire.LayoutRequest.TreatmentForm;
  * One valley, at a corner or of a roof.
  *
  * @param units          the caller's units
+ * @param job            the caller's name for it
  * @param corner         the corner it is at
  * @param roof           or the roof it is in
  * @param valley         and the two corners it runs between there
@@ -41,6 +42,14 @@ import org.thalweg.api.wire.LayoutRequest.TreatmentForm;
 public record ValleyRequest(
         @Schema(description = "The units of this request and its answer.") @NotNull @Valid
         UnitsForm units,
+
+        @Schema(
+                description =
+                        "The caller's name for the job, 1 to 100 characters; it is answered and stands on every sheet drawn. Default: none.",
+                examples = "Boathouse, north valley")
+        @Size(min = 1, max = Limits.ID_LENGTH)
+        @Nullable
+        String job,
 
         @Schema(description = "The inner corner the valley starts from.") @Nullable @Valid
         CornerForm corner,

@@ -13,6 +13,7 @@ import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
  *
  * @param engine   who answered
  * @param digest   which request
+ * @param job      the caller's name for it
  * @param units    the caller's units
  * @param used     the figures it was laid out with
  * @param valleys  the valley; several where other planes part its line
@@ -27,6 +28,12 @@ import org.thalweg.api.wire.LayoutUsed.TreatmentUsed;
 public record ValleysAnswer(
         @Schema(ref = "Engine") String engine,
         @Schema(ref = "Digest") String digest,
+
+        @Schema(
+                description = "The caller's name for the job, where the request gave one.",
+                maxLength = Limits.ID_LENGTH,
+                examples = "Boathouse, main roof")
+        Optional<String> job,
 
         @Schema(description = "The request's units; they hold for every figure of this answer.")
         UnitsForm units,

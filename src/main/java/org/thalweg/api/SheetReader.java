@@ -1,0 +1,105 @@
+package org.thalweg.api;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.thalweg.api.problem.Echo;
+import org.thalweg.api.problem.Fault;
+import org.thalweg.api.problem.Faults;
+import org.thalweg.api.problem.Nearest;
+import org.thalweg.api.problem.NoAnswer;
+import org.thalweg.api.problem.Problem;
+import org.thalweg.api.problem.ReadingCode;
+import org.thalweg.api.sheet.SheetList;
+import org.thalweg.api.sheet.SheetTerms;
+import org.thalweg.api.sheet.View;
+import org.thalweg.drawing.Paper;
+
+/** Reads how an answer is to be drawn: what stands behind the question mark of an address. */
+final class SheetReader {
+
+    /** What a valley alone has drawings of. */
+    static final Set<View> OF_VALLEYS = EnumSet.of(View.VALLEYS, View.CUTTING, View.FINDINGS);
+
+    private SheetReader() {}
+
+    /**
+     * How to draw.
+     *
+     * @param views those the answer has
+     * @throws NoAnswer when a word is not known
+     */
+    static SheetTerms read(@Nullable String view, @Nullable String paper, @Nullable String job, Set<View> views) {
+        Faults faults = Faults.none();
+        Optional<View> asked =
+                word("view", view, View::of, views.stream().map(View::word).toList(), faults);
+        Optional<Paper> on = word(
+                "paper",
+                paper,
+                Paper::of,
+                Arrays.stream(Paper.values()).map(Paper::word).toList(),
+                faults);
+        if (asked.isPresent() && !views.contains(asked.get())) {
+            throw NoAnswer.of(
+                    Problem.BAD_REQUEST,
+                    unknown(
+                            "view",
+                            asked.get().word(),
+                            views.stream().map(View::word).toList()));
+        }
+        if (!faults.isEmpty()) {
+            throw NoAnswer.of(Problem.BAD_REQUEST, faults);
+        }
+        return new SheetTerms(asked, on, job == null ? "" : job);
+    }
+
+    /**
+     * Which list to write; the first of {@code lists} unless one is named.
+     *
+     * @throws NoAnswer when the word is not known
+     */
+    static SheetList list(@Nullable String list, List<SheetList> lists) {
+        Faults faults = Faults.none();
+        List<String> words = lists.stream().map(SheetList::word).toList();
+        Optional<SheetList> asked = word(
+                "list",
+                list,
+                name -> lists.stream()
+                        .filter(known -> known.word().equals(name))
+                        .findFirst(),
+                words,
+                faults);
+        if (!faults.isEmpty()) {
+            throw NoAnswer.of(Problem.BAD_REQUEST, faults);
+        }
+        return asked.orElse(lists.get(0));
+    }
+
+    private static <W> Optional<W> word(
+            String parameter,
+            @Nullable String given,
+            Function<String, Optional<W>> of,
+            List<String> known,
+            Faults faults) {
+        if (given == null) {
+            return Optional.empty();
+        }
+        Optional<W> word = of.apply(given);
+        if (word.isEmpty()) {
+            faults.add(() -> unknown(parameter, given, known));
+        }
+        return word;
+    }
+
+    private static Fault unknown(String parameter, String given, List<String> known) {
+        return Fault.of(
+                ReadingCode.UNKNOWN_VALUE,
+                "#",
+                "The address asks for " + parameter + "=" + Echo.of(given) + ", which is not known here. Take one of "
+                        + String.join(", ", known) + "." + Nearest.hint(given, known));
+    }
+}
