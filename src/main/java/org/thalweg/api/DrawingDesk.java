@@ -35,4 +35,9 @@ public class DrawingDesk {
             places.release();
         }
     }
+
+    /** How many more would be let in. */
+    int free() {
+        return places.availablePermits();
+    }
 }

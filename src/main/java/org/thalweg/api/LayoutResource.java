@@ -11,9 +11,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -57,13 +60,87 @@ public class LayoutResource {
                             + " slope, from the side that leads; panels end as the edge treatments say, are lapped where"
                             + " they are too long, and are counted. A level plane gets no panels unless `laying` gives it a"
                             + " fall.")
+    @Parameter(
+            name = "view",
+            in = ParameterIn.QUERY,
+            description =
+                    "Which part is drawn, as SVG (default `map`) or PDF (default all of them, a packet). Not looked at for other"
+                            + " forms.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {
+                                "map",
+                                "planes",
+                                "tickets",
+                                "valleys",
+                                "trims",
+                                "cutting",
+                                "fasteners",
+                                "order",
+                                "findings"
+                            }))
+    @Parameter(
+            name = "paper",
+            in = ParameterIn.QUERY,
+            description = "What it is drawn on, the long side level. Default `letter` for inches and feet, else `a4`.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"a4", "letter"}))
+    @Parameter(
+            name = "list",
+            in = ParameterIn.QUERY,
+            description = "Which list CSV holds. Default `cut`.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"cut", "order", "fasteners"}))
     @APIResponse(
             responseCode = "200",
             description = "The roof, laid.",
-            content =
-                    @Content(
-                            schema = @Schema(implementation = LayoutAnswer.class),
-                            examples = @ExampleObject(name = "bay", ref = "layOutBayAnswer")))
+            content = {
+                @Content(
+                        mediaType = MediaType.APPLICATION_JSON,
+                        schema = @Schema(implementation = LayoutAnswer.class),
+                        examples = @ExampleObject(name = "bay", ref = "layOutBayAnswer")),
+                @Content(
+                        mediaType = SheetForm.SVG,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "One view, drawn: sheets one under the other, with title and description, no script and no"
+                                                        + " style.")),
+                @Content(
+                        mediaType = SheetForm.PDF,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        format = "binary",
+                                        description =
+                                                "A packet to print: numbered sheets with the job's name, the request's digest and the scale."
+                                                        + " Its text can be searched.")),
+                @Content(
+                        mediaType = SheetForm.CSV,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "A list (RFC 4180, UTF-8), a line of headings with their units first. Names stand as posted:"
+                                                        + " a spreadsheet must not take them for formulas."),
+                        examples = @ExampleObject(name = "bay", ref = "layOutBayCutList")),
+                @Content(
+                        mediaType = SheetForm.DXF,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "Blanks of panels, pans and trims at full size, one drawing unit to one of `units.length`: release 12,"
+                                                        + " closed polylines on layers `…_CUT`, lines on `…_BEND` and `…_SLIT`, names on `…_MARK`. Panels are"
+                                                        + " drawn from rib to rib."))
+            })
+    @APIResponse(responseCode = "503", ref = "Busy")
     public LayoutAnswer layOut(
             @RequestBody(
                             required = true,
@@ -80,7 +157,7 @@ public class LayoutResource {
     // The next four answer what layOut answers, drawn; the contract tells of them with it.
 
     @POST
-    @Produces(SheetForm.SVG)
+    @Produces(SheetForm.SVG + SheetForm.SECOND)
     @Operation(hidden = true)
     public Response svg(
             @QueryParam("view") @Nullable String view,
@@ -94,7 +171,7 @@ public class LayoutResource {
     }
 
     @POST
-    @Produces(SheetForm.PDF)
+    @Produces(SheetForm.PDF + SheetForm.LATER)
     @Operation(hidden = true)
     public Response pdf(
             @QueryParam("view") @Nullable String view,
@@ -106,7 +183,7 @@ public class LayoutResource {
     }
 
     @POST
-    @Produces(SheetForm.CSV)
+    @Produces(SheetForm.CSV + SheetForm.LATER)
     @Operation(hidden = true)
     public Response csv(@QueryParam("list") @Nullable String list, Posted<LayoutRequest> posted) {
         SheetList asked = SheetReader.list(list, List.of(SheetList.values()));
@@ -115,7 +192,7 @@ public class LayoutResource {
     }
 
     @POST
-    @Produces(SheetForm.DXF)
+    @Produces(SheetForm.DXF + SheetForm.LATER)
     @Operation(hidden = true)
     public Response dxf(Posted<LayoutRequest> posted) {
         LayoutAnswer answer = layOut(posted);

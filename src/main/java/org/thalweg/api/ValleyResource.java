@@ -10,9 +10,12 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -54,13 +57,76 @@ public class ValleyResource {
             description =
                     "From two pitches and the corner between two eaves, or from a roof and one of its valleys. The same"
                             + " records with the same figures as `valleys` of a layout.")
+    @Parameter(
+            name = "view",
+            in = ParameterIn.QUERY,
+            description =
+                    "Which part is drawn, as SVG (default `valleys`) or PDF (default all of them, a packet). Not looked at for other"
+                            + " forms.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"valleys", "cutting", "findings"}))
+    @Parameter(
+            name = "paper",
+            in = ParameterIn.QUERY,
+            description = "What it is drawn on, the long side level. Default `letter` for inches and feet, else `a4`.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"a4", "letter"}))
+    @Parameter(
+            name = "list",
+            in = ParameterIn.QUERY,
+            description = "Which list CSV holds. Default `cut`.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"cut"}))
     @APIResponse(
             responseCode = "200",
             description = "The valley, laid out.",
-            content =
-                    @Content(
-                            schema = @Schema(implementation = ValleysAnswer.class),
-                            examples = @ExampleObject(name = "square", ref = "layOutValleyAnswer")))
+            content = {
+                @Content(
+                        mediaType = MediaType.APPLICATION_JSON,
+                        schema = @Schema(implementation = ValleysAnswer.class),
+                        examples = @ExampleObject(name = "square", ref = "layOutValleyAnswer")),
+                @Content(
+                        mediaType = SheetForm.SVG,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "One view, drawn: sheets one under the other, with title and description, no script and no"
+                                                        + " style.")),
+                @Content(
+                        mediaType = SheetForm.PDF,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        format = "binary",
+                                        description =
+                                                "A packet to print: numbered sheets with the job's name, the request's digest and the scale."
+                                                        + " Its text can be searched.")),
+                @Content(
+                        mediaType = SheetForm.CSV,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "A list (RFC 4180, UTF-8), a line of headings with their units first. Names stand as posted:"
+                                                        + " a spreadsheet must not take them for formulas."),
+                        examples = @ExampleObject(name = "square", ref = "layOutValleyCutList")),
+                @Content(
+                        mediaType = SheetForm.DXF,
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "Blanks of the pan at full size, one drawing unit to one of `units.length`: release 12, closed"
+                                                        + " polylines on layer `PAN_CUT`, lines on `PAN_BEND` and `PAN_SLIT`, names on `PAN_MARK`."))
+            })
+    @APIResponse(responseCode = "503", ref = "Busy")
     public ValleysAnswer layOut(
             @RequestBody(
                             required = true,
@@ -77,7 +143,7 @@ public class ValleyResource {
     // The next four answer what layOut answers, drawn; the contract tells of them with it.
 
     @POST
-    @Produces(SheetForm.SVG)
+    @Produces(SheetForm.SVG + SheetForm.SECOND)
     @Operation(hidden = true)
     public Response svg(
             @QueryParam("view") @Nullable String view,
@@ -91,7 +157,7 @@ public class ValleyResource {
     }
 
     @POST
-    @Produces(SheetForm.PDF)
+    @Produces(SheetForm.PDF + SheetForm.LATER)
     @Operation(hidden = true)
     public Response pdf(
             @QueryParam("view") @Nullable String view,
@@ -103,7 +169,7 @@ public class ValleyResource {
     }
 
     @POST
-    @Produces(SheetForm.CSV)
+    @Produces(SheetForm.CSV + SheetForm.LATER)
     @Operation(hidden = true)
     public Response csv(@QueryParam("list") @Nullable String list, Posted<ValleyRequest> posted) {
         SheetReader.list(list, List.of(SheetList.CUT));
@@ -112,7 +178,7 @@ public class ValleyResource {
     }
 
     @POST
-    @Produces(SheetForm.DXF)
+    @Produces(SheetForm.DXF + SheetForm.LATER)
     @Operation(hidden = true)
     public Response dxf(Posted<ValleyRequest> posted) {
         ValleysAnswer answer = layOut(posted);

@@ -2,10 +2,11 @@ package org.thalweg.drawing;
 
 import java.util.List;
 
-/** Where within a shape there is most room for lettering: of a grid of places the one furthest from every side. */
+/** Where within a shape there is most room for lettering: of a grid of places the one furthest from every side, nearer the middle where several are alike. */
 public final class Roomiest {
 
     private static final int STEPS = 24;
+    private static final double MIDDLE = 0.1;
 
     private Roomiest() {}
 
@@ -17,14 +18,19 @@ public final class Roomiest {
     public static double[] of(List<double[]> rings) {
         Bounds bounds = Bounds.of(rings);
         double[] best = {(bounds.left() + bounds.right()) / 2, (bounds.low() + bounds.high()) / 2};
+        double middleX = best[0];
+        double middleY = best[1];
+        double span = Math.max(1, Math.hypot(bounds.width(), bounds.height()));
         double most = 0;
         for (int i = 1; i < STEPS; i++) {
             for (int j = 1; j < STEPS; j++) {
                 double x = bounds.left() + bounds.width() * i / STEPS;
                 double y = bounds.low() + bounds.height() * j / STEPS;
+                double away = Math.hypot(x - middleX, y - middleY) / span;
                 double room = room(rings, x, y, most);
-                if (room > most * (1 + 1e-9)) {
-                    most = room;
+                double worth = room * (1 - MIDDLE * away);
+                if (worth > most) {
+                    most = worth;
                     best = new double[] {x, y};
                 }
             }

@@ -4,7 +4,8 @@ import org.thalweg.units.LengthUnit;
 
 /**
  * A scale that stands on a rule one can buy: 1:n, for feet and inches by quarters of an inch to the foot and the like, for
- * metres by ones, twos and fives [published: ISO 5455 for metric drawings; common practice for feet and inches].
+ * metres by ones, twos and fives [published: ISO 5455 for metric drawings; 1:25, 1:75, 1:125 and the scales for feet and
+ * inches: common practice].
  *
  * @param ratio one of the sheet is this many of the roof
  * @param unit  the lengths that are drawn
@@ -18,7 +19,7 @@ public record Scale(double ratio, LengthUnit unit) {
         "12\"", "6\"", "4\"", "3\"", "2\"", "1 1/2\"", "1\"", "3/4\"", "1/2\"", "3/8\"", "1/4\"", "3/16\"", "1/8\"",
         "3/32\"", "1/16\"", "1/20\"", "1/32\"", "1/40\"", "1/80\"", "1/160\""
     };
-    private static final double[] METRIC = {1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000, 2000};
+    private static final double[] METRIC = {1, 2, 5, 10, 20, 25, 50, 75, 100, 125, 150, 200, 250, 500, 1000, 2000};
     private static final double POINTS_PER_METRE = 72 / 0.0254;
 
     /** The largest usual scale at which {@code wide} by {@code high} of the roof fits into {@code area}. */

@@ -7,6 +7,9 @@ import java.util.List;
 public final class Table {
 
     private static final double GAP = 8;
+    /** No column of words is made narrower than this, so that single words are not torn. */
+    private static final double NARROWEST = 62;
+
     private static final Type TYPE = Type.SMALL;
 
     /**
@@ -108,11 +111,11 @@ public final class Table {
         return x + column.anchor.share() * width;
     }
 
-    /** As wide as what is in it, up to its most; columns of words give way where all together are too wide. */
+    /** As wide as what is in it, up to its most; wide columns of words give way where all together are too wide. */
     private double[] widths(double room) {
         double[] widths = new double[columns.size()];
         double sum = GAP * (columns.size() - 1);
-        double words = 0;
+        double loose = 0;
         for (int i = 0; i < widths.length; i++) {
             Column column = columns.get(i);
             double width = Lettering.width(column.heading, TYPE.size());
@@ -121,14 +124,20 @@ public final class Table {
             }
             widths[i] = Math.min(width, column.most) + 0.01;
             sum += widths[i];
-            words += column.anchor == Anchor.START ? widths[i] : 0;
+            loose += gives(column, widths[i]) ? widths[i] - NARROWEST : 0;
         }
-        if (sum > room && words > 0) {
-            double share = Math.max(0.2, (words - (sum - room)) / words);
+        if (sum > room && loose > 0) {
+            double share = Math.max(0, 1 - (sum - room) / loose);
             for (int i = 0; i < widths.length; i++) {
-                widths[i] *= columns.get(i).anchor == Anchor.START ? share : 1;
+                if (gives(columns.get(i), widths[i])) {
+                    widths[i] = NARROWEST + share * (widths[i] - NARROWEST);
+                }
             }
         }
         return widths;
+    }
+
+    private static boolean gives(Column column, double width) {
+        return column.anchor == Anchor.START && width > NARROWEST;
     }
 }

@@ -63,8 +63,12 @@ public class Served {
                 .or(() -> Optional.ofNullable(resource.getAnnotation(annotation)));
     }
 
+    /** As callers name them, without which the service would rather give. */
     private static List<String> types(Optional<String[]> types) {
-        return types.map(Arrays::asList).orElse(List.of());
+        return types.stream()
+                .flatMap(Arrays::stream)
+                .map(type -> type.split(";", 2)[0])
+                .toList();
     }
 
     /** A path of the contract as a pattern: {@code {name}} stands for one step, whatever it is. */

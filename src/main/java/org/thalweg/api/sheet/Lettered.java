@@ -56,7 +56,7 @@ final class Lettered {
                 .findFirst()
                 .or(() -> Arrays.stream(AreaUnit.values())
                         .filter(unit -> unit.code().equals(code))
-                        .map(AreaUnit::symbol)
+                        .map(Lettered::unit)
                         .findFirst())
                 .or(() -> Arrays.stream(MassUnit.values())
                         .filter(unit -> unit.code().equals(code))
@@ -67,6 +67,11 @@ final class Lettered {
                     case "P1" -> "%";
                     default -> code;
                 });
+    }
+
+    /** {@code ft2} as people write it. */
+    static String unit(AreaUnit unit) {
+        return unit.symbol().replace('2', '²');
     }
 
     static String pitch(RiseAndRun pitch) {

@@ -99,11 +99,22 @@ final class MapSheets {
         view.openings().forEach(opening -> rings.add(fit.corners(view.plan(opening))));
         double[] at = Roomiest.of(rings);
         PlaneAnswer plane = view.plane();
-        sheet.wordsIfClear(Label.cut(plane.id(), Type.TEXT, LONGEST_NAME).onPaper(), at[0], at[1] - 1, 0);
+        letter(plane.id(), at[0], at[1] - 1);
         String pitch = plane.level() ? "level" : Lettered.pitch(plane.pitch());
         sheet.wordsIfClear(Label.of(pitch, Type.SMALL).onPaper(), at[0], at[1] + 8, 0);
         if (!plane.level() || view.laid().flatMap(LaidPlane::frame).isPresent()) {
             down(view, at[0], at[1] + 12);
+        }
+    }
+
+    /** As large as is clear, higher up or lower down where it must be. */
+    private void letter(String name, double x, double y) {
+        for (Type type : List.of(Type.TEXT, Type.SMALL, Type.TINY)) {
+            for (double lift : new double[] {0, -9, 18, -18, 27}) {
+                if (sheet.wordsIfClear(Label.cut(name, type, LONGEST_NAME).onPaper(), x, y + lift, 0)) {
+                    return;
+                }
+            }
         }
     }
 
@@ -193,7 +204,7 @@ final class MapSheets {
                 .words("plane", 180)
                 .words("pitch", 60)
                 .figures("slope")
-                .figures("area (" + answer.units().area().symbol() + ")")
+                .figures("area (" + Lettered.unit(answer.units().area()) + ")")
                 .figures("panels")
                 .words("laid from the", 60)
                 .figures("first panel");

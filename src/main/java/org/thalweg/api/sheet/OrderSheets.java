@@ -71,8 +71,7 @@ final class OrderSheets {
 
     private static String uses(OrderLineAnswer line) {
         return String.join(
-                ", ",
-                line.uses().stream().map(use -> Lettered.spaced(use.use())).toList());
+                ", ", line.uses().stream().map(OrderLineAnswer.Use::use).toList());
     }
 
     private static String counts(OrderLineAnswer line) {

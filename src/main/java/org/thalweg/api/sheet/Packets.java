@@ -21,12 +21,8 @@ final class Packets {
 
     static Packet begin(SheetTerms terms, LengthUnit unit, String engine, String digest, String tapeRule) {
         String to = tapeRule.substring(0, tapeRule.indexOf(';'));
-        TitleBlock block = new TitleBlock(
-                terms.job(),
-                digest,
-                engine,
-                List.of("Figures in " + unit.symbol() + " unless a tape mark is shown", to),
-                HEED);
+        TitleBlock block =
+                new TitleBlock(terms.job(), digest, engine, List.of("Lengths in " + unit.symbol(), to), HEED);
         return new Packet(terms.paper().orElse(Paper.usual(unit)), block, Limits.DRAWN_SHEETS);
     }
 

@@ -118,10 +118,14 @@ final class PlaneBoard {
         return inside;
     }
 
-    /** An arrow up the slope in the upper left corner of {@code area}, with the plane's pitch. */
+    /** An arrow up the slope in the upper left corner of {@code area}, with the plane's pitch; what a plane without one is. */
     void bearings(Area area) {
         double x = area.left() + 12;
         double foot = area.top() + 44;
+        if (view.plane().level() && view.laid().isEmpty()) {
+            sheet.words("level: the sheet's top is the roof's +y", x - 8, foot - 26, Type.TINY);
+            return;
+        }
         Arrow.draw(sheet, x, foot, x, foot - 30, Pen.THIN);
         sheet.words("up the slope", x + 5, foot - 18, Type.TINY);
         sheet.words(
@@ -130,6 +134,6 @@ final class PlaneBoard {
                 x + 5,
                 foot - 9,
                 Type.TINY);
-        sheet.words("eave below", x + 5, foot, Type.TINY);
+        sheet.words("water runs to the foot of the sheet", x + 5, foot, Type.TINY);
     }
 }

@@ -19,7 +19,7 @@ import org.thalweg.units.LengthUnit;
 /** Every plane as it is: edges with their lengths, panels with their marks, where laying starts. */
 final class PlaneSheets {
 
-    private static final double MARGIN = 30;
+    private static final double MARGIN = 24;
     private static final double FACTS = 14;
 
     private final LaidPlaneView view;
@@ -47,7 +47,7 @@ final class PlaneSheets {
 
     private static String facts(LaidPlaneView view, LayoutAnswer answer) {
         String area = "Area " + Lettered.number(view.plane().area()) + " "
-                + answer.units().area().symbol();
+                + Lettered.unit(answer.units().area());
         return view.laid().map(laid -> area + "  ·  " + facts(laid)).orElse(area + "  ·  no panels: see the findings");
     }
 

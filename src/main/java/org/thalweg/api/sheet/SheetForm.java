@@ -15,5 +15,11 @@ public final class SheetForm {
     /** Blanks at full size for a cutting machine. */
     public static final String DXF = "image/vnd.dxf";
 
+    /** Behind the form that is taken where JSON will not do and several others would. */
+    public static final String SECOND = ";qs=0.5";
+
+    /** Behind a form that is only taken when it is asked for by name: whoever takes anything gets JSON. */
+    public static final String LATER = ";qs=0.1";
+
     private SheetForm() {}
 }

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.thalweg.api.wire.LayoutAnswer;
 import org.thalweg.api.wire.LayoutAnswer.BlankLine;
 import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.PanelAnswer;
 import org.thalweg.api.wire.PanelAnswer.CutAnswer;
 import org.thalweg.api.wire.PanelAnswer.PanelShape;
+import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.drawing.Anchor;
 import org.thalweg.drawing.Area;
 import org.thalweg.drawing.Bounds;
@@ -36,9 +38,9 @@ final class TicketSheets {
 
     private static final double HOOK = 46;
     private static final double RIGHT = 56;
-    private static final double HIGHEST = 110;
+    private static final double HIGHEST = 56;
     private static final double HEAD = 13;
-    private static final double MARKS = 20;
+    private static final double MARKS = 15;
     private static final double GAP = 9;
     private static final double LEVEL = 7;
 
@@ -95,15 +97,15 @@ final class TicketSheets {
         Sheet sheet = flow.sheet();
         sheet.scale("as told beside each panel");
         head(sheet, area, alike, scale);
-        Fit fit = new Fit(scale, area.left() + HOOK, area.top() + HEAD + MARKS, true);
-        draw(sheet, fit, panel, cover);
-        rib(sheet, fit, marks(panel, CutAnswer::left), 0, -1);
-        rib(sheet, fit, marks(panel, CutAnswer::right), cover, 1);
         double y = area.top() + HEAD + 2 * MARKS + height + Type.TINY.size();
         for (String note : notes) {
             sheet.words(Label.cut(note, Type.TINY, flow.width() - HOOK).text(), area.left() + HOOK, y, Type.TINY);
             y += Type.TINY.leading();
         }
+        Fit fit = new Fit(scale, area.left() + HOOK, area.top() + HEAD + MARKS, true);
+        draw(sheet, fit, panel, cover);
+        rib(sheet, fit, marks(panel, CutAnswer::left), 0, -1);
+        rib(sheet, fit, marks(panel, CutAnswer::right), cover, 1);
         sheet.line(area.left(), area.bottom() - 4, area.right(), area.bottom() - 4, Pen.RULE);
     }
 
@@ -153,8 +155,7 @@ final class TicketSheets {
     }
 
     /** What is to be marked on one rib, from the hooked end up, each mark once. */
-    private static List<MarkedLength> marks(
-            PanelAnswer panel, java.util.function.Function<CutAnswer, Optional<MarkedLength>> rib) {
+    private static List<MarkedLength> marks(PanelAnswer panel, Function<CutAnswer, Optional<MarkedLength>> rib) {
         Set<MarkedLength> marks = new LinkedHashSet<>();
         panel.cuts().stream()
                 .map(rib)
@@ -202,18 +203,24 @@ final class TicketSheets {
         StringBuilder note = new StringBuilder(Lettered.title(Lettered.word(cut.end())));
         note.append(cut.end() == Cut.End.LOWER || cut.end() == Cut.End.UPPER ? " end at " : " side at ");
         note.append(String.join(", ", edges)).append(": ");
-        note.append("from ").append(place(cut.from().across(), cut.from().up()));
-        note.append(" to ").append(place(cut.to().across(), cut.to().up()));
-        note.append(" (across, along)");
-        cut.left().ifPresent(left -> note.append("  ·  left rib ").append(left.tape()));
-        cut.right().ifPresent(right -> note.append("  ·  right rib ").append(right.tape()));
-        note.append("  ·  rise ").append(cut.rise().tape());
-        note.append("  ·  ").append(Lettered.degrees(cut.mitreDeg())).append(" from square");
+        List<String> parts = new ArrayList<>();
+        cut.left().ifPresent(left -> parts.add("left rib " + left.tape()));
+        cut.right().ifPresent(right -> parts.add("right rib " + right.tape()));
+        if (cut.left().isEmpty() || cut.right().isEmpty()) {
+            parts.add("from " + place(cut.from()) + " to " + place(cut.to()) + " (across, along)");
+        }
+        if (cut.mitreDeg() == 0) {
+            parts.add("square");
+        } else {
+            parts.add("rise " + cut.rise().tape());
+            parts.add("mitre " + Lettered.degrees(cut.mitreDeg()) + " from square");
+        }
+        note.append(String.join("  ·  ", parts));
         cut.notch().ifPresent(notch -> note.append("  ·  notch ").append(notch.tape()));
         return note.toString();
     }
 
-    private static String place(double across, double up) {
-        return Lettered.number(across) + ", " + Lettered.number(up);
+    private static String place(PlanePoint point) {
+        return Lettered.number(point.across()) + ", " + Lettered.number(point.up());
     }
 }
