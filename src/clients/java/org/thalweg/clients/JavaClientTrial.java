@@ -9,7 +9,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusIntegrationTest;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.net.http.HttpHeaders;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,10 +36,8 @@ import org.thalweg.client.model.Problem;
 import org.thalweg.client.model.QuoteRequest;
 import org.thalweg.client.model.RepricingsRequest;
 import org.thalweg.client.model.RoofRequest;
-import org.thalweg.client.model.SavedTakeoff;
 import org.thalweg.client.model.Severity;
 import org.thalweg.client.model.StockCutRequest;
-import org.thalweg.client.model.TakeoffAnswer;
 import org.thalweg.client.model.TrimsRequest;
 import org.thalweg.client.model.ValleyRequest;
 
@@ -108,17 +109,34 @@ class JavaClientTrial {
     }
 
     @Test
-    void aTakeoffGoesOnToItsQuoteAsItCame() throws Exception {
+    void anEstimateIsTheQuoteOfItsTakeoff() throws Exception {
         QuoteRequest ofLayout = json.readValue(Examples.request("quotes-shed"), QuoteRequest.class);
-        TakeoffAnswer takeoff = new TakeoffsApi(client).takeOffRoof(ofLayout.getLayout());
-        QuoteRequest ofTakeoff = new QuoteRequest()
-                .takeoff(json.convertValue(takeoff, SavedTakeoff.class))
-                .priceBook(ofLayout.getPriceBook());
 
-        QuotesApi quotes = new QuotesApi(client);
-        Money total = quotes.quoteTakeoff(ofTakeoff).getTotal();
-        assertThat(total).isEqualTo(quotes.quoteTakeoff(ofLayout).getTotal());
+        Money total = Estimate.quoted(client, ofLayout.getLayout(), ofLayout.getPriceBook())
+                .getTotal();
+
+        assertThat(total).isEqualTo(new QuotesApi(client).quoteTakeoff(ofLayout).getTotal());
         assertThat(new BigDecimal(total.getAmount())).isPositive();
+    }
+
+    @Test
+    void anEstimateIsAskedAgainOnlyWhereThatHelps() throws Exception {
+        List<Integer> answers = new ArrayList<>(List.of(503, 0, 200));
+        assertThat(Estimate.insisted(() -> answered(answers.remove(0)))).isEqualTo("answered");
+        assertThat(answers).isEmpty();
+
+        List<Integer> refusals = new ArrayList<>(List.of(422, 200));
+        assertThatExceptionOfType(ApiException.class)
+                .isThrownBy(() -> Estimate.insisted(() -> answered(refusals.remove(0))));
+        assertThat(refusals).containsExactly(200);
+    }
+
+    private static String answered(int status) throws ApiException {
+        if (status != 200) {
+            throw new ApiException(
+                    status, "refused", HttpHeaders.of(Map.of("Retry-After", List.of("0")), (name, value) -> true), "");
+        }
+        return "answered";
     }
 
     @Test

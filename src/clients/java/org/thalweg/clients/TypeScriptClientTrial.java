@@ -48,6 +48,9 @@ class TypeScriptClientTrial {
         assertThat(answered.path("total").isObject()).isTrue();
         assertThat(answered.path("total")).isEqualTo(quote.path("total"));
         assertThat(answered.path("faults").toString()).isEqualTo("[\"BAD_LENGTH #/panel/cover\"]");
+        JsonNode square = Examples.answered("valleys-square", Examples.request("valleys-square"));
+        assertThat(Trees.differences(square, answered.at("/shop/shown"))).isEmpty();
+        assertThat(answered.at("/shop/beside").fieldNames()).toIterable().containsExactly("#/corner/pitches/1");
     }
 
     /** Without Node the rest of the build goes on, and says so; where the build is the judge it may not. */
