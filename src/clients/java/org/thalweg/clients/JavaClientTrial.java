@@ -13,6 +13,7 @@ import java.net.http.HttpHeaders;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,11 +113,11 @@ class JavaClientTrial {
     void anEstimateIsTheQuoteOfItsTakeoff() throws Exception {
         QuoteRequest ofLayout = json.readValue(Examples.request("quotes-shed"), QuoteRequest.class);
 
-        Money total = Estimate.quoted(client, ofLayout.getLayout(), ofLayout.getPriceBook())
+        Money total = Estimate.quoted(client, Objects.requireNonNull(ofLayout.getLayout()), ofLayout.getPriceBook())
                 .getTotal();
 
         assertThat(total).isEqualTo(new QuotesApi(client).quoteTakeoff(ofLayout).getTotal());
-        assertThat(new BigDecimal(total.getAmount())).isPositive();
+        assertThat(new BigDecimal(Objects.requireNonNull(total).getAmount())).isPositive();
     }
 
     @Test
