@@ -134,6 +134,22 @@ class ContractTest {
         assertThat(endless).isEmpty();
     }
 
+    /** Generated clients make a type of their own of a null that never comes, and of a type beside a reference. */
+    @Test
+    void whatIsNotThereIsLeftOutAndAReferenceSaysItAll() {
+        List<String> odd = new ArrayList<>();
+        eachSchema((at, schema) -> {
+            boolean orNull = is(schema, "null") || !schema.path("type").isValueNode() && schema.has("type");
+            if (orNull || schema.has("$ref") && schema.has("type")) {
+                odd.add(at);
+            }
+        });
+        assertThat(odd).isEmpty();
+        assertThat(contract.at("/components/examples").findValues("value"))
+                .isNotEmpty()
+                .allSatisfy(value -> assertThat(value.toString()).doesNotContain(":null"));
+    }
+
     @Test
     void everyReferenceLeadsSomewhere() {
         List<JsonNode> references = contract.findValues("$ref");

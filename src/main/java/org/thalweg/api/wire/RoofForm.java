@@ -48,6 +48,7 @@ public record RoofForm(
         List<@Valid NamedEdgeForm> edges,
 
         @Schema(
+                additionalProperties = Schema.True.class,
                 type = SchemaType.OBJECT,
                 implementation = Object.class,
                 description = "A CityJSON 1.1 or 2.0 document, or an object with `metadata` (the first line of"

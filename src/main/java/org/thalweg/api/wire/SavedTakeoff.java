@@ -22,6 +22,7 @@ import org.thalweg.api.Limits;
 @PassesOver
 @Schema(
         name = "SavedTakeoff",
+        additionalProperties = Schema.True.class,
         requiredProperties = {"engine", "digest", "units", "orderLines"},
         description =
                 "An answer of `/v1/takeoffs` or `/v1/layouts`, posted back whole or cut down to these members. Every other member, here"
@@ -66,6 +67,7 @@ public record SavedTakeoff(
     @PassesOver
     @Schema(
             name = "SavedOrderLine",
+            additionalProperties = Schema.True.class,
             requiredProperties = {"item", "net", "lap", "ordered", "unit"},
             description = "A line of the order; what else it has is passed over.")
     public record SavedLine(
@@ -107,6 +109,7 @@ public record SavedTakeoff(
     @PassesOver
     @Schema(
             name = "SavedMade",
+            additionalProperties = Schema.True.class,
             requiredProperties = {"metal", "thickness", "width"},
             description = "What goods of sheet metal are made of.")
     public record SavedMade(
@@ -138,7 +141,11 @@ public record SavedTakeoff(
      * @param value the width
      */
     @PassesOver
-    @Schema(name = "SavedWidth", requiredProperties = "value", description = "A width as it was answered.")
+    @Schema(
+            name = "SavedWidth",
+            additionalProperties = Schema.True.class,
+            requiredProperties = "value",
+            description = "A width as it was answered.")
     public record SavedWidth(
             @Schema(
                     description = "The width in the takeoff's length unit; 0 to 100000.",
@@ -158,6 +165,7 @@ public record SavedTakeoff(
     @PassesOver
     @Schema(
             name = "SavedMass",
+            additionalProperties = Schema.True.class,
             requiredProperties = {"value", "unit"},
             description = "A mass as it was answered.")
     public record SavedMass(
@@ -180,6 +188,7 @@ public record SavedTakeoff(
     @PassesOver
     @Schema(
             name = "SavedTotal",
+            additionalProperties = Schema.True.class,
             requiredProperties = {"item", "quantity", "unit"},
             description = "A total; what else it has is passed over.")
     public record SavedTotal(
