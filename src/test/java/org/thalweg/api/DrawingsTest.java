@@ -392,6 +392,11 @@ class DrawingsTest {
                 .add("B")
                 .add("C");
         ((ObjectNode) request.path("panel")).put("longest", 7_000);
+        request.putObject("fastening")
+                .put("eaveSpacing", 100)
+                .put("clipSpacing", 100)
+                .put("stripSpacing", 100)
+                .put("closureSpacing", 100);
 
         Door.Answer refused = Door.send(Door.request("/v1/layouts?view=tickets")
                 .POST(BodyPublishers.ofString(request.toString()))
