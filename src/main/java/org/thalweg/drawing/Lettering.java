@@ -43,7 +43,10 @@ final class Lettering {
             if (font == null) {
                 throw new IllegalStateException("no typeface at " + FONT);
             }
-            return new TTFParser().parse(new RandomAccessReadBuffer(font));
+            TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(font));
+            // No ligatures: letters run as wide as counted here, and looking for them took nine tenths of writing a PDF.
+            face.setEnableGsub(false);
+            return face;
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -18,7 +18,7 @@ public record LongFit(
         Scale scale, Bounds bounds, double left, double top, double width, double breakFrom, double breakTo) {
 
     private static final double GAP = 16;
-    private static final double THIN = 0.45;
+    private static final double THIN = 0.5;
     private static final double ZIGZAG = 3;
 
     /**

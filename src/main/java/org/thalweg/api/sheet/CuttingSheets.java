@@ -270,7 +270,9 @@ final class CuttingSheets {
             boolean same = coil.run().equals(coil.layingOrder().run());
             run(flow, same ? "The run, also the order of laying" : "The shortest run", coil.run());
             if (!same) {
-                run(flow, "The run in the order of laying", coil.layingOrder().run());
+                flow.skip(AFTER);
+                flow.heading("Or in the order of laying", 60);
+                table(coil.layingOrder().run()).on(flow);
             }
         }
 

@@ -41,9 +41,10 @@ record LaidSides(String name, MarkedLength length, List<Side> sides) {
             "Figures at the ends of the lines: measure them along the edge the line ends on, from the end of the line in the middle.";
 
     private static final double MARGIN_ALONG = 62;
-    private static final double MARGIN_ACROSS = 26;
+    private static final double MARGIN_ACROSS = 22;
     private static final double EDGE_PAST = 1.12;
     private static final double STEP = 16;
+    private static final double DIMENSION_ENDS = 8;
 
     LaidSides {
         sides = List.copyOf(sides);
@@ -107,15 +108,14 @@ record LaidSides(String name, MarkedLength length, List<Side> sides) {
     }
 
     /** Draws them where {@code flow} stands, at most {@code most} points high, together with the {@code keep} points under it. */
-    void on(Flow flow, double most, double keep, LengthUnit unit) {
+    void on(Flow flow, String title, double most, double keep, LengthUnit unit) {
         Bounds bounds = bounds();
         Area room = new Area(flow.left() + MARGIN_ALONG, 0, flow.width() - 2 * MARGIN_ALONG, most - 2 * MARGIN_ACROSS);
         double ends = Math.max(bounds.width() / 2, Math.max(-bounds.low(), bounds.high() - length.value()) + reach());
         LongFit fit = LongFit.in(bounds, ends, unit, room);
         double height = fit.height() + 2 * MARGIN_ACROSS;
         flow.heading(
-                name + ", both sides laid flat, the foot to the left  ·  scale "
-                        + fit.scale().stated(),
+                name + title + "  ·  scale " + fit.scale().stated(),
                 height + keep);
         Area area = flow.take(height);
         fit = fit.at(area.left() + MARGIN_ALONG, area.top() + MARGIN_ACROSS);
@@ -229,16 +229,10 @@ record LaidSides(String name, MarkedLength length, List<Side> sides) {
                 Ink ink = ink(line);
                 line.line.lower().along().ifPresent(along -> foot.add(fromY, fit.x(from[1]), along.tape(), ink));
                 line.line.upper().along().ifPresent(along -> head.add(toY, fit.x(to[1]), along.tape(), ink));
-                if (from[0] == to[0]
-                        || Math.abs(from[0] - to[0]) < 1e-3 * fit.bounds().width()) {
-                    Dimension.draw(
-                            sheet,
-                            x,
-                            fit.y(0),
-                            x,
-                            fromY,
-                            1e-3,
-                            line.line.lower().out().tape());
+                String out = line.line.lower().out().tape();
+                boolean alongLow = Math.abs(from[0] - to[0]) < 1e-3 * fit.bounds().width();
+                if (alongLow && Math.abs(fromY - fit.y(0)) > Label.of(out, Type.SMALL).width() + DIMENSION_ENDS) {
+                    Dimension.draw(sheet, x, fit.y(0), x, fromY, 1e-3, out);
                     x += STEP;
                 }
             }

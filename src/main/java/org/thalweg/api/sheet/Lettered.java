@@ -79,6 +79,6 @@ final class Lettered {
 
     /** Above 0 up, below 0 down. */
     static String bend(double degrees) {
-        return degrees(Math.abs(degrees)) + (degrees < 0 ? " down" : " up");
+        return degrees(Math.abs(degrees)) + (degrees < 0 ? " down" : degrees > 0 ? " up" : "");
     }
 }

@@ -28,6 +28,7 @@ import org.thalweg.units.LengthUnit;
 final class PanSection {
 
     private static final double HEIGHT = 185;
+    private static final double LEAST_ARC = 14;
     private static final double APART = 1.4;
     private static final double RETURN_APART = 2.6;
     private static final double PANEL_APART = 6;
@@ -110,7 +111,7 @@ final class PanSection {
         note("low, both sides, " + Lettered.degrees(pan.lowBendDeg()), lowX, lowY + 3, 0.5, 0.866);
         double left = Math.toDegrees(out(valley, left()));
         double right = Math.toDegrees(out(valley, right()));
-        double radius = Math.min(60, area.height() * 0.3);
+        double radius = Math.max(LEAST_ARC, Math.min(60, area.bottom() - lowY - 10));
         double lean = Math.toRadians(left - 180);
         sheet.line(lowX, lowY, lowX + (radius + 8) * Math.cos(lean), lowY - (radius + 8) * Math.sin(lean), Pen.HAIR);
         Arc.draw(sheet, lowX, lowY, radius, left - 180, right, Pen.HAIR);

@@ -38,8 +38,8 @@ import org.thalweg.valley.PanBlank.FoldKind;
 final class ValleySheets {
 
     private static final double LAID = 250;
-    private static final double LAID_HIP = 150;
-    private static final double HIP_TABLE = 122;
+    private static final double LAID_HIP = 128;
+    private static final double HIP_TABLE = 98;
     private static final double BLANK = 130;
     private static final double LONE_BLANK = 230;
     private static final double AFTER = 10;
@@ -70,7 +70,7 @@ final class ValleySheets {
         water(flow, valley, units);
         Flow laid = new Flow(packet, View.VALLEYS.word(), "Valley " + valley.edge() + ", what to chalk and fasten");
         LaidSides sides = sides(valley);
-        sides.on(laid, LAID, 0, unit);
+        sides.on(laid, ", both sides laid flat, the foot to the left", LAID, 0, unit);
         valleyLegend(valley).on(laid);
         laid.text(LaidSides.HOW, Type.SMALL, Ink.GREY);
         laid.skip(AFTER);
@@ -379,26 +379,26 @@ final class ValleySheets {
                 hip.edge(),
                 hip.length(),
                 hip.sides().stream().map(ValleySheets::side).toList());
-        sides.on(flow, LAID_HIP, HIP_TABLE, unit);
+        sides.on(
+                flow,
+                ": length " + hip.length().tape() + ", slope " + Lettered.degrees(hip.slopeDeg()) + ", cap bent "
+                        + Lettered.degrees(hip.capBendDeg()) + " down",
+                LAID_HIP,
+                HIP_TABLE,
+                unit);
         flow.text(
-                "Length " + hip.length().tape() + ", slope " + Lettered.degrees(hip.slopeDeg()) + ", cap bent "
-                        + Lettered.degrees(hip.capBendDeg()) + " down. "
-                        + hipSide(hip.sides().get(0)) + " "
-                        + hipSide(hip.sides().get(1)),
-                Type.SMALL,
-                Ink.BLACK);
+                hipSide(hip.sides().get(0)) + "  ·  " + hipSide(hip.sides().get(1)), Type.SMALL, Ink.BLACK);
         Table lines = sides.lines();
         if (!lines.isEmpty()) {
             lines.on(flow);
         }
-        flow.skip(2 * AFTER);
+        flow.skip(AFTER);
     }
 
     private static String hipSide(HipSideAnswer side) {
-        return Lettered.title(Lettered.word(side.hand())) + " " + side.plane() + ": pitch "
-                + Lettered.pitch(side.pitch()) + ", " + Lettered.degrees(side.angleFromEaveDeg())
+        return side.plane() + ": " + Lettered.pitch(side.pitch()) + ", " + Lettered.degrees(side.angleFromEaveDeg())
                 + " from its eave, rise across cover " + tape(side.riseAcrossCover()) + ", panels "
-                + side.setback().tape() + " off the hip.";
+                + side.setback().tape() + " off";
     }
 
     private static LaidSides.Side side(HipSideAnswer side) {
