@@ -44,7 +44,8 @@ final class Lettering {
                 throw new IllegalStateException("no typeface at " + FONT);
             }
             TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(font));
-            // No ligatures: letters run as wide as counted here, and looking for them took nine tenths of writing a PDF.
+            // No ligatures: letters run as wide as counted here, and looking for them took nine tenths of writing a
+            // PDF.
             face.setEnableGsub(false);
             return face;
         } catch (IOException broken) {

@@ -114,9 +114,7 @@ record LaidSides(String name, MarkedLength length, List<Side> sides) {
         double ends = Math.max(bounds.width() / 2, Math.max(-bounds.low(), bounds.high() - length.value()) + reach());
         LongFit fit = LongFit.in(bounds, ends, unit, room);
         double height = fit.height() + 2 * MARGIN_ACROSS;
-        flow.heading(
-                name + title + "  ·  scale " + fit.scale().stated(),
-                height + keep);
+        flow.heading(name + title + "  ·  scale " + fit.scale().stated(), height + keep);
         Area area = flow.take(height);
         fit = fit.at(area.left() + MARGIN_ALONG, area.top() + MARGIN_ACROSS);
         Scales.tell(flow.sheet(), fit.scale());
@@ -230,8 +228,11 @@ record LaidSides(String name, MarkedLength length, List<Side> sides) {
                 line.line.lower().along().ifPresent(along -> foot.add(fromY, fit.x(from[1]), along.tape(), ink));
                 line.line.upper().along().ifPresent(along -> head.add(toY, fit.x(to[1]), along.tape(), ink));
                 String out = line.line.lower().out().tape();
-                boolean alongLow = Math.abs(from[0] - to[0]) < 1e-3 * fit.bounds().width();
-                if (alongLow && Math.abs(fromY - fit.y(0)) > Label.of(out, Type.SMALL).width() + DIMENSION_ENDS) {
+                boolean alongLow =
+                        Math.abs(from[0] - to[0]) < 1e-3 * fit.bounds().width();
+                if (alongLow
+                        && Math.abs(fromY - fit.y(0))
+                                > Label.of(out, Type.SMALL).width() + DIMENSION_ENDS) {
                     Dimension.draw(sheet, x, fit.y(0), x, fromY, 1e-3, out);
                     x += STEP;
                 }

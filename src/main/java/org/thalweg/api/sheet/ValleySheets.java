@@ -387,7 +387,10 @@ final class ValleySheets {
                 HIP_TABLE,
                 unit);
         flow.text(
-                hipSide(hip.sides().get(0)) + "  ·  " + hipSide(hip.sides().get(1)), Type.SMALL, Ink.BLACK);
+                "Above, " + hipSide(hip.sides().get(0)) + "; below, "
+                        + hipSide(hip.sides().get(1)),
+                Type.SMALL,
+                Ink.BLACK);
         Table lines = sides.lines();
         if (!lines.isEmpty()) {
             lines.on(flow);

@@ -23,7 +23,8 @@ public final class DrawnExamples {
             }
             long start = System.nanoTime();
             List<Sheet> sheets = job.sheets();
-            byte[] pdf = PdfFile.of(sheets, job.name(), job.json().path("digest").asText());
+            byte[] pdf =
+                    PdfFile.of(sheets, job.name(), job.json().path("digest").asText());
             long took = (System.nanoTime() - start) / 1_000_000;
             Files.write(OUT.resolve(job.name().replace(' ', '-').replace(",", "") + ".pdf"), pdf);
             System.out.printf("%s: %d sheets, %d bytes, %d ms%n", job.name(), sheets.size(), pdf.length, took);

@@ -41,12 +41,14 @@ final class Jobs {
         jobs.add(Job.layout("many legs", bay(INCHES, 1, "south", manyLegs())));
         jobs.add(Job.layout("many pieces", bay(INCHES, 1, "south", manyPieces())));
         jobs.add(Job.valley("very long valley", corner("6:12", "8:12", "400'", "")));
-        jobs.add(Job.valley("many pan pieces", corner("6:12", "8:12", "400'", "\"pieceLength\": 24, \"shortestPiece\": 12")));
+        jobs.add(Job.valley(
+                "many pan pieces", corner("6:12", "8:12", "400'", "\"pieceLength\": 24, \"shortestPiece\": 12")));
         jobs.add(Job.valley("very short valley", corner("6:12", "8:12", "3\\\"", "")));
         jobs.add(Job.valley("very flat valley", corner("1/8:12", "1/8:12", "20'", "")));
         jobs.add(Job.valley("very steep valley", corner("60:12", "60:12", "20'", "")));
         jobs.add(Job.valley("one steep side", corner("1:12", "48:12", "20'", "")));
-        jobs.add(Job.valley("tiny returns", corner("6:12", "6:12", "20'", "\"ribLeg\": \"1/2\", \"edgeReturn\": 0.125")));
+        jobs.add(Job.valley(
+                "tiny returns", corner("6:12", "6:12", "20'", "\"ribLeg\": \"1/2\", \"edgeReturn\": 0.125")));
         return jobs;
     }
 
@@ -61,7 +63,7 @@ final class Jobs {
                   "kerf": 0.125, "keepableOffcut": 18, "turning": "allowed"}}
                 """;
         return demo.substring(0, demo.length() - 1)
-                .replace("\"ordering\": {", "\"ordering\": { \"formed\": \"onSite\",")
+                        .replace("\"ordering\": {", "\"ordering\": { \"formed\": \"onSite\",")
                 + cutting;
     }
 
@@ -75,8 +77,7 @@ final class Jobs {
                   {"id": "east", "outline": ["B", "G", "H", "F"]},
                   {"id": "west", "outline": ["D", "F", "H", "K"]}]},
                  "panel": {"cover": %s}%s}
-                """
-                .formatted(
+                """.formatted(
                         units,
                         String.join(
                                 ", ",
@@ -104,8 +105,7 @@ final class Jobs {
                   "legs": [0.25, 9, 0.125, 0.125, 3, 0.25, 4, 0.5, 0.25, 2, 0.125, 6],
                   "bendsDeg": [90, -90, 90, -45, 45, -90, 90, 0, -90, 60, -60],
                   "hems": {"first": {"girth": 0.25, "gap": 0.0625}, "last": {"girth": 0.5}}}}}}
-                """
-                .formatted("a profile whose name is as long as it may be, and no longer.");
+                """.formatted("a profile whose name is as long as it may be, and no longer.");
     }
 
     private static String manyPieces() {
@@ -113,15 +113,13 @@ final class Jobs {
                 , "trims": {"stock": {"pieceLength": 12, "shortestPiece": 6}},
                   "valleyPan": {"pieceLength": 30, "shortestPiece": 12},
                   "cutting": {"stock": [{"id": "%s", "length": 2400, "cost": 100}]}
-                """
-                .formatted("a bar of the longest name there is ".repeat(2));
+                """.formatted("a bar of the longest name there is ".repeat(2));
     }
 
     private static String corner(String one, String other, String length, String pan) {
         return """
                 {%s, "corner": {"pitches": ["%s", "%s"], "planAngleDeg": 90, "length": "%s"}, "panel": {"cover": 18}, "valleyPan": {%s},
                  "climate": {"rainfall": 4}}
-                """
-                .formatted(INCHES, one, other, length, pan);
+                """.formatted(INCHES, one, other, length, pan);
     }
 }

@@ -113,7 +113,8 @@ class LetteredFiguresTest {
     void whatAValleysPanIsBentToIsDimensioned(Job job) {
         for (JsonNode valley : job.json().path("valleys")) {
             Sheet sheet = job.sheets(View.VALLEYS).stream()
-                    .filter(any -> any.title().equals("Valley " + valley.path("edge").asText()))
+                    .filter(any ->
+                            any.title().equals("Valley " + valley.path("edge").asText()))
                     .findFirst()
                     .orElseThrow();
             String pan = String.join(" | ", sheet.lettering());
@@ -170,7 +171,9 @@ class LetteredFiguresTest {
                     .findFirst()
                     .orElseThrow();
             for (JsonNode leg : trim.path("legs")) {
-                assertThat(sheet.lettering()).as("%s", edge).contains(leg.path("tape").asText());
+                assertThat(sheet.lettering())
+                        .as("%s", edge)
+                        .contains(leg.path("tape").asText());
             }
             for (JsonNode line : trim.path("bendLines")) {
                 assertThat(sheet.lettering()).contains(line.at("/at/tape").asText());

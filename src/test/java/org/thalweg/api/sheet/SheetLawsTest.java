@@ -21,7 +21,9 @@ class SheetLawsTest {
     @MethodSource("jobs")
     void noTwoLinesOfLetteringMeet(Job job) {
         for (Sheet sheet : job.sheets()) {
-            assertThat(Inspection.overlaps(sheet)).as("%s: %s", job, sheet.title()).isEmpty();
+            assertThat(Inspection.overlaps(sheet))
+                    .as("%s: %s", job, sheet.title())
+                    .isEmpty();
         }
     }
 
@@ -29,7 +31,9 @@ class SheetLawsTest {
     @MethodSource("jobs")
     void nothingRunsOffThePaper(Job job) {
         for (Sheet sheet : job.sheets()) {
-            assertThat(Inspection.astray(sheet)).as("%s: %s", job, sheet.title()).isEmpty();
+            assertThat(Inspection.astray(sheet))
+                    .as("%s: %s", job, sheet.title())
+                    .isEmpty();
         }
     }
 
@@ -37,7 +41,9 @@ class SheetLawsTest {
     @MethodSource("jobs")
     void lettersAreLargeEnoughToRead(Job job) {
         for (Sheet sheet : job.sheets()) {
-            assertThat(Inspection.tooSmall(sheet)).as("%s: %s", job, sheet.title()).isEmpty();
+            assertThat(Inspection.tooSmall(sheet))
+                    .as("%s: %s", job, sheet.title())
+                    .isEmpty();
         }
     }
 
@@ -48,8 +54,12 @@ class SheetLawsTest {
         Paper usual = job.sheets().get(0).paper();
         Paper other = usual == Paper.A4 ? Paper.LETTER : Paper.A4;
         for (Sheet sheet : job.sheetsOn(Optional.of(other))) {
-            assertThat(Inspection.overlaps(sheet)).as("%s: %s", job, sheet.title()).isEmpty();
-            assertThat(Inspection.astray(sheet)).as("%s: %s", job, sheet.title()).isEmpty();
+            assertThat(Inspection.overlaps(sheet))
+                    .as("%s: %s", job, sheet.title())
+                    .isEmpty();
+            assertThat(Inspection.astray(sheet))
+                    .as("%s: %s", job, sheet.title())
+                    .isEmpty();
         }
     }
 }
