@@ -63,7 +63,7 @@ public final class Flow {
             y = packet.field().top();
         }
         Area line = take(Type.HEAD.leading() + 6);
-        sheet.words(text, line.left(), line.bottom() - 5, Type.HEAD);
+        sheet.words(Lettering.cut(text, Type.HEAD.size(), width()), line.left(), line.bottom() - 5, Type.HEAD);
     }
 
     /** A paragraph as wide as the sheet. */

@@ -34,6 +34,11 @@ public record Label(String text, Type type, Anchor anchor, Ink ink, boolean back
         return new Label(text, type, other, ink, backed);
     }
 
+    /** As much of it as fits into {@code most} points, with an ellipsis where it is cut. */
+    public Label within(double most) {
+        return new Label(Lettering.cut(text, type.size(), most), type, anchor, ink, backed);
+    }
+
     /** Points. */
     public double width() {
         return Lettering.width(text, type.size());

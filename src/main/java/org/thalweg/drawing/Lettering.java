@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -42,7 +43,11 @@ final class Lettering {
             if (font == null) {
                 throw new IllegalStateException("no typeface at " + FONT);
             }
-            return new TTFParser().parse(new RandomAccessReadBuffer(font));
+            TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(font));
+            // No ligatures: letters run as wide as counted here, and looking for them took nine tenths of writing a
+            // PDF.
+            face.setEnableGsub(false);
+            return face;
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
@@ -101,12 +106,22 @@ final class Lettering {
         return text.substring(0, end).stripTrailing() + "…";
     }
 
+    /** Blanks within a tape mark, and between a number and its unit: no line ends there. */
+    private static final Pattern KEPT =
+            Pattern.compile("(?<=[\\d'])\\s(?=\\d+(?:/\\d+)?\"|\\d+ \\d+/\\d+\"|(?:mm|in|ft|m)\\b)");
+
+    private static final char KEEPER = '\u00A0';
+
     /** {@code text} in lines of at most {@code width} points, broken at blanks, or in a word that is longer than a line. */
     static List<String> lines(String text, double size, double width) {
+        if (width(text, size) <= width) {
+            return List.of(text);
+        }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
-            String rest = word;
+        String kept = KEPT.matcher(text).replaceAll(String.valueOf(KEEPER));
+        for (String word : kept.split(" ")) {
+            String rest = word.replace(KEEPER, ' ');
             if (line.length() > 0 && width(line + " " + rest, size) > width) {
                 lines.add(line.toString());
                 line.setLength(0);

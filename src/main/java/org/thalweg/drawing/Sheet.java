@@ -8,6 +8,9 @@ import java.util.Optional;
 /** One sheet of paper and what has been drawn on it, in order. */
 public final class Sheet {
 
+    /** Room kept before and after lettering that looks for a free place, points. */
+    private static final double WORD_ROOM = 1.8;
+
     private final String view;
     private final String title;
     private final Paper paper;
@@ -102,6 +105,28 @@ public final class Sheet {
         }
         put(asked, box);
         return true;
+    }
+
+    /**
+     * Letters a line if it keeps clear of all that is drawn and lettered so far, and within {@code area}.
+     *
+     * @param turn degrees counter-clockwise
+     * @return whether it was lettered
+     */
+    public boolean wordsIfFree(Label label, double x, double y, double turn, Area area) {
+        Stroke.Words asked = new Stroke.Words(label.text(), x, y, turn, label.type(), label.anchor(), label.ink());
+        LetterBox box = asked.box();
+        LetterBox room = box.longer(WORD_ROOM);
+        if (!box.inside(area) || !clear(room) || strokes.stream().anyMatch(stroke -> stroke.crosses(room))) {
+            return false;
+        }
+        put(asked, box);
+        return true;
+    }
+
+    /** Whether a line would run through nothing that is lettered. */
+    boolean lineIsClear(double x1, double y1, double x2, double y2) {
+        return boxes.stream().noneMatch(box -> box.crossed(x1, y1, x2, y2));
     }
 
     private boolean clear(LetterBox box) {

@@ -8,6 +8,9 @@ sealed interface Stroke {
     /** Draws it on {@code canvas}. */
     void on(Canvas canvas);
 
+    /** Whether it runs through a line of lettering at {@code box}. */
+    boolean crosses(LetterBox box);
+
     /**
      * A run of straight lines.
      *
@@ -21,6 +24,20 @@ sealed interface Stroke {
         public void on(Canvas canvas) {
             canvas.run(corners, closed, pen, fill);
         }
+
+        /** A fill without an outline is background. */
+        @Override
+        public boolean crosses(LetterBox box) {
+            int sides = pen.isPresent() ? corners.length / 2 - (closed ? 0 : 1) : 0;
+            for (int i = 0; i < sides; i++) {
+                int from = 2 * i;
+                int to = (from + 2) % corners.length;
+                if (box.crossed(corners[from], corners[from + 1], corners[to], corners[to + 1])) {
+                    return true;
+                }
+            }
+            return false;
+        }
     }
 
     /**
@@ -33,6 +50,16 @@ sealed interface Stroke {
         @Override
         public void on(Canvas canvas) {
             canvas.dots(places, dot);
+        }
+
+        @Override
+        public boolean crosses(LetterBox box) {
+            for (int i = 0; i < places.length; i += 2) {
+                if (box.crossed(places[i] - 1, places[i + 1], places[i] + 1, places[i + 1])) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 
@@ -57,6 +84,11 @@ sealed interface Stroke {
         @Override
         public void on(Canvas canvas) {
             canvas.words(this);
+        }
+
+        @Override
+        public boolean crosses(LetterBox box) {
+            return box.meets(box());
         }
 
         double width() {

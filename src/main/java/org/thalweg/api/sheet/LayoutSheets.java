@@ -33,7 +33,7 @@ public final class LayoutSheets {
             case MAP -> MapSheets.add(packet, answer);
             case PLANES -> PlaneSheets.add(packet, answer);
             case TICKETS -> TicketSheets.add(packet, answer);
-            case VALLEYS -> ValleySheets.add(packet, answer.valleys(), answer.hips(), unit);
+            case VALLEYS -> ValleySheets.add(packet, answer.valleys(), answer.hips(), answer.units());
             case TRIMS -> TrimSheets.add(packet, answer.trims(), unit);
             case CUTTING -> CuttingSheets.add(packet, answer.cuts(), answer.coil(), unit);
             case FASTENERS -> FastenerSheets.add(packet, answer);

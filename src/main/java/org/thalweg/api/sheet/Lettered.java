@@ -81,4 +81,9 @@ final class Lettered {
     static String degrees(double degrees) {
         return number(degrees) + "°";
     }
+
+    /** Above 0 up, below 0 down. */
+    static String bend(double degrees) {
+        return degrees(Math.abs(degrees)) + (degrees < 0 ? " down" : degrees > 0 ? " up" : "");
+    }
 }

@@ -1,14 +1,267 @@
 package org.thalweg.api.sheet;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.thalweg.api.wire.FlatAnswer.BendLine;
+import org.thalweg.api.wire.FlatAnswer.HemsAnswer;
+import org.thalweg.api.wire.MarkedLength;
+import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.api.wire.TrimAnswer;
+import org.thalweg.api.wire.TrimAnswer.BlankAnswer;
+import org.thalweg.api.wire.TrimAnswer.CutAnswer;
+import org.thalweg.api.wire.TrimAnswer.EndAnswer;
+import org.thalweg.api.wire.TrimAnswer.MeetingAnswer;
+import org.thalweg.api.wire.TrimAnswer.PieceAnswer;
+import org.thalweg.drawing.Area;
+import org.thalweg.drawing.Flow;
+import org.thalweg.drawing.Ink;
+import org.thalweg.drawing.LegendLine;
+import org.thalweg.drawing.MarkRow;
+import org.thalweg.drawing.MarkRow.Side;
 import org.thalweg.drawing.Packet;
+import org.thalweg.drawing.Pen;
+import org.thalweg.drawing.Sheet;
+import org.thalweg.drawing.Table;
+import org.thalweg.drawing.Type;
 import org.thalweg.units.LengthUnit;
 
 /** Every profile with its girths and bends, and the pieces made of it. */
 final class TrimSheets {
 
+    private static final double SECTION = 185;
+    private static final double BLANK = 74;
+    private static final double AFTER = 8;
+    private static final int PLAIN_CORNERS = 4;
+
     private TrimSheets() {}
 
-    static void add(Packet packet, List<TrimAnswer> trims, LengthUnit unit) {}
+    /**
+     * What is bent alike.
+     *
+     * @param name      of the profile
+     * @param legs      their girths
+     * @param bends     between them
+     * @param hems      along its edges
+     * @param flatWidth of its sheet
+     * @param lines     where to bend
+     * @param section   of it
+     */
+    private record Profile(
+            String name,
+            List<MarkedLength> legs,
+            List<Double> bends,
+            HemsAnswer hems,
+            MarkedLength flatWidth,
+            List<BendLine> lines,
+            List<PlanePoint> section) {
+
+        static Profile of(TrimAnswer trim) {
+            return new Profile(
+                    trim.profile(),
+                    trim.legs(),
+                    trim.bendsDeg(),
+                    trim.hems(),
+                    trim.flatWidth(),
+                    trim.bendLines(),
+                    trim.section());
+        }
+    }
+
+    /**
+     * Blanks that are cut alike and lie with the same face up.
+     *
+     * @param weatherFaceUp which face is seen
+     * @param blank         their shape
+     */
+    private record Shape(boolean weatherFaceUp, BlankAnswer blank) {}
+
+    static void add(Packet packet, List<TrimAnswer> trims, LengthUnit unit) {
+        Map<Profile, List<TrimAnswer>> alike = new LinkedHashMap<>();
+        trims.forEach(trim -> alike.computeIfAbsent(Profile.of(trim), profile -> new ArrayList<>())
+                .add(trim));
+        alike.values().forEach(same -> profile(packet, same, unit));
+    }
+
+    private static void profile(Packet packet, List<TrimAnswer> trims, LengthUnit unit) {
+        TrimAnswer first = trims.get(0);
+        String edges = trims.stream().map(TrimAnswer::edge).collect(Collectors.joining(", "));
+        Flow flow = new Flow(packet, View.TRIMS.word(), Lettered.title(first.profile()));
+        flow.heading(
+                Lettered.title(first.profile()) + ", flat width "
+                        + first.flatWidth().tape(),
+                SECTION);
+        Area area = flow.take(SECTION);
+        ProfileSection.draw(flow.sheet(), area.leftPart(area.width() / 2 - 6), first, unit);
+        flatSheet(flow.sheet(), area.beyond(area.width() / 2 + 6), first);
+        flow.text("On edges " + edges + ".", Type.SMALL, Ink.BLACK);
+        flow.skip(AFTER);
+        ends(trims).on(flow);
+        flow.skip(AFTER);
+        pieces(flow, trims);
+        blanks(flow, trims, unit);
+    }
+
+    /** Bend lines of the flat sheet, its first edge to the left; across only, so that all of it is seen. */
+    private static void flatSheet(Sheet sheet, Area area, TrimAnswer trim) {
+        List<BendLine> bends = trim.bendLines();
+        double width = area.width() - 20;
+        double points = width / trim.flatWidth().value();
+        double left = area.left() + 10;
+        double top = area.top() + 62;
+        double bottom = area.bottom() - 52;
+        sheet.ring(new double[] {left, top, left + width, top, left + width, bottom, left, bottom}, Pen.OUTLINE);
+        MarkRow above = new MarkRow(Side.ABOVE, top - 2, area.left(), area.right());
+        MarkRow below = new MarkRow(Side.BELOW, bottom + 2, area.left(), area.right());
+        for (BendLine bend : bends) {
+            double x = left + bend.at().value() * points;
+            sheet.line(x, top, x, bottom, Pen.BEND);
+            above.add(x, top, bend.at().tape(), Ink.ACCENT);
+            below.add(x, bottom, (bend.hem() ? "hem " : "") + Lettered.bend(bend.bendDeg()));
+        }
+        above.add(left + width, top, trim.flatWidth().tape(), Ink.ACCENT);
+        above.on(sheet);
+        below.on(sheet);
+        sheet.words("Flat sheet: bend lines from its first edge, to the left", area.left(), area.top() + 8, Type.SMALL);
+    }
+
+    private static Table ends(List<TrimAnswer> trims) {
+        Table table = new Table()
+                .words("edge", 60)
+                .words("hand", 40)
+                .words("end", 30)
+                .words("legs up to the edge", 150)
+                .words("legs beyond it", 150)
+                .figures("reaches past")
+                .figures("depth")
+                .words("reach of the inner and the outer line of each leg, from the corner the edge ends at", 330);
+        for (TrimAnswer trim : trims) {
+            for (int i = 0; i < trim.ends().size(); i++) {
+                EndAnswer end = trim.ends().get(i);
+                table.row(
+                        i == 0 ? trim.edge() + ", " + Lettered.word(trim.kind()) : "",
+                        i == 0 ? trim.hand().map(Lettered::word).orElse("") : "",
+                        Lettered.word(end.hand()),
+                        meets(end.first()),
+                        meets(end.last()),
+                        end.reach().tape(),
+                        end.depth().tape(),
+                        end.cuts().stream().map(TrimSheets::cut).collect(Collectors.joining("; ")));
+            }
+        }
+        return table;
+    }
+
+    private static String meets(MeetingAnswer meeting) {
+        String what = " " + Lettered.word(meeting.kind()) + " " + meeting.edge();
+        return switch (meeting.how()) {
+            case MITRED ->
+                "mitred " + Lettered.degrees(meeting.mitreDeg()) + (meeting.inside() ? ", inside," : "") + " to" + what;
+            case ENDS_ON -> "ends on" + what;
+            case SQUARE -> "square at" + what;
+        };
+    }
+
+    private static String cut(CutAnswer cut) {
+        return "leg " + cut.leg() + ": " + cut.inner().tape() + " to "
+                + cut.outer().tape() + ", " + Lettered.degrees(cut.cutDeg());
+    }
+
+    private static void pieces(Flow flow, List<TrimAnswer> trims) {
+        List<PieceTable.Piece> pieces = new ArrayList<>();
+        for (TrimAnswer trim : trims) {
+            for (PieceAnswer piece : trim.pieces()) {
+                pieces.add(new PieceTable.Piece(piece.mark(), piece.from(), piece.length(), piece.lap()));
+            }
+        }
+        PieceTable.on(flow, pieces, "from the corner");
+        flow.skip(AFTER);
+    }
+
+    private static void blanks(Flow flow, List<TrimAnswer> trims, LengthUnit unit) {
+        Map<Shape, List<PieceAnswer>> alike = new LinkedHashMap<>();
+        for (TrimAnswer trim : trims) {
+            for (PieceAnswer piece : trim.pieces()) {
+                alike.computeIfAbsent(new Shape(trim.weatherFaceUp(), piece.blank()), shape -> new ArrayList<>())
+                        .add(piece);
+            }
+        }
+        List<String> plain = new ArrayList<>();
+        List<Map.Entry<Shape, List<PieceAnswer>>> cut = new ArrayList<>();
+        for (Map.Entry<Shape, List<PieceAnswer>> same : alike.entrySet()) {
+            if (same.getKey().blank().outline().size() > PLAIN_CORNERS
+                    || slanted(same.getKey().blank())) {
+                cut.add(same);
+            } else {
+                plain.add(named(same.getValue()));
+            }
+        }
+        if (!plain.isEmpty()) {
+            flow.text("Cut square at both ends: " + String.join("; ", plain) + ".", Type.SMALL, Ink.BLACK);
+            flow.skip(AFTER);
+        }
+        if (!cut.isEmpty()) {
+            flow.heading("Blanks with cut ends", BLANK * 2);
+            new LegendLine().pen(Pen.OUTLINE, "cut").pen(Pen.BEND, "bend").on(flow);
+            flow.text(
+                    "The start of the edge is to the left: hook the tape at the point of the blank furthest to the left. Marks above"
+                            + " are those of the half at its first edge.",
+                    Type.SMALL,
+                    Ink.GREY);
+        }
+        cut.forEach(same -> view(trims.get(0), same.getKey(), same.getValue()).on(flow, BLANK, 0, unit));
+    }
+
+    /** Whether any of its sides runs neither along nor square across. */
+    private static boolean slanted(BlankAnswer blank) {
+        List<PlanePoint> corners = blank.outline();
+        for (int i = 0; i < corners.size(); i++) {
+            PlanePoint from = corners.get(i);
+            PlanePoint to = corners.get((i + 1) % corners.size());
+            if (from.across() != to.across() && from.up() != to.up()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String named(List<PieceAnswer> pieces) {
+        String marks = Marks.listed(pieces.stream().map(PieceAnswer::mark).toList());
+        String count = pieces.size() == 1 ? "" : " (" + pieces.size() + " alike)";
+        return marks + count + ", " + pieces.get(0).length().tape();
+    }
+
+    private static BlankView view(TrimAnswer trim, Shape shape, List<PieceAnswer> pieces) {
+        BlankAnswer blank = shape.blank();
+        double foot = Double.POSITIVE_INFINITY;
+        double head = Double.NEGATIVE_INFINITY;
+        double width = 0;
+        for (PlanePoint corner : blank.outline()) {
+            foot = Math.min(foot, corner.up());
+            head = Math.max(head, corner.up());
+            width = Math.max(width, corner.across());
+        }
+        List<BlankView.Line> lines = new ArrayList<>();
+        List<Double> borders = new ArrayList<>();
+        List<String> across = new ArrayList<>();
+        for (BendLine bend : trim.bendLines()) {
+            double at = bend.at().value();
+            double[] stretch = BlankView.stretch(blank.outline(), at, foot, head);
+            lines.add(new BlankView.Line(new PlanePoint(at, stretch[0]), new PlanePoint(at, stretch[1])));
+            borders.add(at);
+            across.add(bend.at().tape());
+        }
+        borders.add(width);
+        across.add(trim.flatWidth().tape());
+        return new BlankView(
+                named(pieces) + ", " + (shape.weatherFaceUp() ? "weather face up" : "back up"),
+                blank.outline(),
+                lines,
+                List.of(),
+                across,
+                borders,
+                width / 2);
+    }
 }

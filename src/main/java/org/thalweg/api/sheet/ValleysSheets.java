@@ -18,7 +18,7 @@ public final class ValleysSheets {
         Packet packet = Packets.begin(
                 terms, unit, answer.engine(), answer.digest(), answer.used().tapeRule());
         if (asked(terms, View.VALLEYS)) {
-            ValleySheets.add(packet, answer.valleys(), List.of(), unit);
+            ValleySheets.add(packet, answer.valleys(), List.of(), answer.units());
         }
         if (asked(terms, View.CUTTING)) {
             CuttingSheets.add(packet, answer.cuts(), Optional.empty(), unit);
