@@ -113,7 +113,15 @@ abstract class EssentialProblems {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"/", "/v1", "/v2/roofs", "/v1/roofs/1", "/q/nothing", "/q/swagger-ui/nothing.js", "/v1/%00"})
+            strings = {
+                "/nothing.html",
+                "/v1",
+                "/v2/roofs",
+                "/v1/roofs/1",
+                "/q/nothing",
+                "/q/swagger-ui/nothing.js",
+                "/v1/%00"
+            })
     void whereNothingIsServedThatIsSaid(String path) {
         assertThat(Door.get(path).isProblem(404).code()).isEqualTo("NOT_FOUND");
     }

@@ -26,7 +26,7 @@ class RecipesIT {
     public static class ShopAllowed implements QuarkusTestProfile {
         @Override
         public Map<String, String> getConfigOverrides() {
-            return Map.of("quarkus.http.cors.enabled", "true", "quarkus.http.cors.origins", "https://shop.example");
+            return Map.of("thalweg.origins", "https://shop.example");
         }
     }
 
