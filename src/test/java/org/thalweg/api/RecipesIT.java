@@ -30,22 +30,21 @@ class RecipesIT {
         }
     }
 
-    /** A block of commands, what is said of it before it, and what it prints, if the page says so. */
+    /** A block of commands, and what it prints, if the page says so. */
     private static final Pattern COMMANDS =
-            Pattern.compile("(?:<!-- ([^>]*) -->\n)?```sh\n(.*?)```\n(?:\n```text\n(.*?)```)?", Pattern.DOTALL);
+            Pattern.compile("```sh\n(.*?)```\n(?:\n```text\n(.*?)```)?", Pattern.DOTALL);
 
-    private static final String DRAWN = "with drawings";
     private static final long SECONDS = 60;
 
     @TempDir
     Path folder;
 
-    private record Recipe(String when, String commands, String prints) {
+    private record Recipe(String commands, String prints) {
 
         static List<Recipe> all() throws IOException {
             return COMMANDS.matcher(Files.readString(Path.of("openapi", "recipes.md")))
                     .results()
-                    .map(block -> new Recipe(orNothing(block.group(1)), block.group(2), orNothing(block.group(3))))
+                    .map(block -> new Recipe(block.group(1), orNothing(block.group(2))))
                     .toList();
         }
 
@@ -60,17 +59,8 @@ class RecipesIT {
         List<Recipe> recipes = Recipe.all();
         assertThat(recipes).hasSizeGreaterThan(6);
         for (Recipe recipe : recipes) {
-            if (recipe.when.equals(DRAWN) && !drawingsAreServed()) {
-                continue;
-            }
-            assertThat(recipe.when).isIn("", DRAWN);
             assertThat(printed(recipe.commands)).as(recipe.commands).isEqualTo(recipe.prints);
         }
-    }
-
-    /** Drawings are in the contract or they are not; the commands for them are run as soon as they are. */
-    private static boolean drawingsAreServed() {
-        return Door.get("/openapi").text().contains("application/pdf");
     }
 
     private String printed(String commands) throws IOException, InterruptedException {
