@@ -1,19 +1,13 @@
 package org.thalweg.api.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.wire.HipAnswer;
-import org.thalweg.api.wire.HipAnswer.HipSideAnswer;
 import org.thalweg.api.wire.MarkedLength;
-import org.thalweg.api.wire.PieceAnswer;
-import org.thalweg.api.wire.PieceAnswer.BlankAnswer;
-import org.thalweg.api.wire.PieceAnswer.FoldAnswer;
 import org.thalweg.api.wire.UnitsForm;
 import org.thalweg.api.wire.ValleyAnswer;
 import org.thalweg.api.wire.ValleyAnswer.CleatAnswer;
@@ -32,29 +26,18 @@ import org.thalweg.drawing.Table;
 import org.thalweg.drawing.Type;
 import org.thalweg.fastening.ValleyRows.RowKind;
 import org.thalweg.units.LengthUnit;
-import org.thalweg.valley.PanBlank.FoldKind;
 
-/** Valleys: the pan in section, both sides laid flat, and every blank. Hips: where panels, closure and cap end. */
+/** Valleys: the pan in section, both sides laid flat, then every blank; after them the hips. */
 final class ValleySheets {
 
     private static final double LAID = 250;
-    private static final double LAID_HIP = 128;
-    private static final double HIP_TABLE = 98;
-    private static final double BLANK = 130;
-    private static final double LONE_BLANK = 230;
     private static final double AFTER = 10;
 
     private ValleySheets() {}
 
     static void add(Packet packet, List<ValleyAnswer> valleys, List<HipAnswer> hips, UnitsForm units) {
-        LengthUnit unit = units.length();
         valleys.forEach(valley -> add(packet, valley, units));
-        if (!hips.isEmpty()) {
-            Flow flow = new Flow(packet, View.VALLEYS.word(), "Hips");
-            hipLegend().on(flow);
-            flow.text(LaidSides.HOW, Type.SMALL, Ink.GREY);
-            hips.forEach(hip -> add(flow, hip, unit));
-        }
+        HipSheets.add(packet, hips, units.length());
     }
 
     private static void add(Packet packet, ValleyAnswer valley, UnitsForm units) {
@@ -80,10 +63,8 @@ final class ValleySheets {
         }
         laid.skip(AFTER);
         rows(valley.fasteners()).on(laid);
-        blanks(packet, valley, unit);
+        PanBlankSheets.add(packet, valley, unit);
     }
-
-    // figures
 
     private static Table figures(ValleyAnswer valley) {
         PanAnswer pan = valley.pan();
@@ -200,8 +181,6 @@ final class ValleySheets {
         return number.map(Lettered::number).orElse("");
     }
 
-    // laid flat
-
     private static LaidSides sides(ValleyAnswer valley) {
         return new LaidSides(
                 valley.edge(),
@@ -271,152 +250,5 @@ final class ValleySheets {
                             : "in all, the first from the foot of its line");
         }
         return table;
-    }
-
-    // blanks
-
-    private static void blanks(Packet packet, ValleyAnswer valley, LengthUnit unit) {
-        Flow flow = new Flow(packet, View.VALLEYS.word(), "Valley " + valley.edge() + ", pieces of the pan");
-        Map<BlankAnswer, List<PieceAnswer>> alike = new LinkedHashMap<>();
-        valley.pieces().forEach(piece -> alike.computeIfAbsent(piece.blank(), blank -> new ArrayList<>())
-                .add(piece));
-        if (!alike.isEmpty()) {
-            new LegendLine()
-                    .pen(Pen.OUTLINE, "cut")
-                    .pen(Pen.BEND, "bend")
-                    .pen(Pen.MARK, "slit")
-                    .on(flow);
-            flow.text(
-                    "Blanks lie with the foot to the left, seen from above the roof; hook the tape at the end the marks run from.",
-                    Type.SMALL,
-                    Ink.GREY);
-        }
-        alike.forEach((blank, pieces) -> {
-            blank(valley, blank, pieces).on(flow, alike.size() == 1 ? LONE_BLANK : BLANK, 12, unit);
-            folds(flow, blank);
-        });
-        flow.skip(AFTER);
-        PieceTable.on(
-                flow,
-                valley.pieces().stream()
-                        .map(piece -> new PieceTable.Piece(piece.mark(), piece.from(), piece.length(), piece.lap()))
-                        .toList(),
-                "up from the foot");
-    }
-
-    private static BlankView blank(ValleyAnswer valley, BlankAnswer blank, List<PieceAnswer> pieces) {
-        String marks = Marks.listed(pieces.stream().map(PieceAnswer::mark).toList());
-        String count = pieces.size() == 1 ? "1 piece" : pieces.size() + " pieces alike";
-        PanAnswer pan = valley.pan();
-        List<String> across = new ArrayList<>();
-        List<Double> borders = new ArrayList<>();
-        double left =
-                blank.outline().stream().mapToDouble(p -> p.across()).min().orElse(0);
-        double right =
-                blank.outline().stream().mapToDouble(p -> p.across()).max().orElse(0);
-        borders.add(left);
-        for (FoldAnswer fold : blank.folds()) {
-            double at = fold.from().across();
-            if (fold.kind() == FoldKind.WALL) {
-                continue;
-            }
-            if (at > borders.get(borders.size() - 1)) {
-                across.add(girth(pan, fold.kind(), at));
-                borders.add(at);
-            }
-        }
-        if (right > borders.get(borders.size() - 1)) {
-            across.add(pan.edgeReturn().tape());
-            borders.add(right);
-        }
-        return new BlankView(
-                marks + ": " + count + ", " + pieces.get(0).length().tape() + " long",
-                blank.outline(),
-                blank.folds().stream()
-                        .map(fold -> new BlankView.Line(fold.from(), fold.to()))
-                        .toList(),
-                blank.slits().stream()
-                        .map(slit -> new BlankView.Line(slit.from(), slit.to()))
-                        .toList(),
-                across,
-                borders,
-                0);
-    }
-
-    /** What lies to the left of a fold, by what the fold is and on which side of the crown it lies. */
-    private static String girth(PanAnswer pan, FoldKind kind, double at) {
-        return switch (kind) {
-            case CROWN -> pan.ribLeg().tape();
-            case LOW -> at < 0 ? pan.flat().tape() : pan.ribLeg().tape();
-            case RETURN -> at < 0 ? pan.edgeReturn().tape() : pan.flat().tape();
-            case WALL -> "";
-        };
-    }
-
-    private static void folds(Flow flow, BlankAnswer blank) {
-        List<String> told = new ArrayList<>();
-        for (FoldAnswer fold : blank.folds()) {
-            told.add(Lettered.word(fold.kind()) + " " + Lettered.degrees(fold.bendDeg())
-                    + (fold.up() ? " up" : " down"));
-        }
-        flow.text("Bends from left to right (here from above): " + String.join(", ", told), Type.SMALL, Ink.BLACK);
-        flow.skip(AFTER);
-    }
-
-    // hips
-
-    private static LegendLine hipLegend() {
-        return new LegendLine()
-                .pen(Pen.VALLEY, "hip")
-                .pen(Pen.MARK, "panels end here")
-                .pen(Pen.MARK_BROKEN, "outer side of the closure")
-                .pen(Pen.HIDDEN, "edge of the cap")
-                .pen(Pen.EAVE, "edge the plane ends on");
-    }
-
-    private static void add(Flow flow, HipAnswer hip, LengthUnit unit) {
-        LaidSides sides = new LaidSides(
-                hip.edge(),
-                hip.length(),
-                hip.sides().stream().map(ValleySheets::side).toList());
-        sides.on(
-                flow,
-                ": length " + hip.length().tape() + ", slope " + Lettered.degrees(hip.slopeDeg()) + ", cap bent "
-                        + Lettered.degrees(hip.capBendDeg()) + " down",
-                LAID_HIP,
-                HIP_TABLE,
-                unit);
-        flow.text(
-                "Above, " + hipSide(hip.sides().get(0)) + "; below, "
-                        + hipSide(hip.sides().get(1)),
-                Type.SMALL,
-                Ink.BLACK);
-        Table lines = sides.lines();
-        if (!lines.isEmpty()) {
-            lines.on(flow);
-        }
-        flow.skip(AFTER);
-    }
-
-    private static String hipSide(HipSideAnswer side) {
-        return side.plane() + ": " + Lettered.pitch(side.pitch()) + ", " + Lettered.degrees(side.angleFromEaveDeg())
-                + " from its eave, rise across cover " + tape(side.riseAcrossCover()) + ", panels "
-                + side.setback().tape() + " off";
-    }
-
-    private static LaidSides.Side side(HipSideAnswer side) {
-        return new LaidSides.Side(
-                side.plane(),
-                side.hand(),
-                side.line(),
-                side.bottom(),
-                side.top(),
-                Stream.of(
-                                LaidSides.line("panels", side.panelLine(), Pen.MARK),
-                                LaidSides.line("closure", side.closureLine(), Pen.MARK_BROKEN),
-                                LaidSides.line("cap", side.capLine(), Pen.HIDDEN))
-                        .flatMap(Optional::stream)
-                        .toList(),
-                List.of());
     }
 }
