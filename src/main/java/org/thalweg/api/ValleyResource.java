@@ -67,14 +67,7 @@ public class ValleyResource {
                     @Schema(
                             type = SchemaType.STRING,
                             enumeration = {"valleys", "cutting", "findings"}))
-    @Parameter(
-            name = "paper",
-            in = ParameterIn.QUERY,
-            description = "What it is drawn on, the long side level. Default `letter` for inches and feet, else `a4`.",
-            schema =
-                    @Schema(
-                            type = SchemaType.STRING,
-                            enumeration = {"a4", "letter"}))
+    @Parameter(ref = "paper")
     @Parameter(
             name = "list",
             in = ParameterIn.QUERY,
@@ -91,40 +84,13 @@ public class ValleyResource {
                         mediaType = MediaType.APPLICATION_JSON,
                         schema = @Schema(implementation = ValleysAnswer.class),
                         examples = @ExampleObject(name = "square", ref = "layOutValleyAnswer")),
-                @Content(
-                        mediaType = SheetForm.SVG,
-                        schema =
-                                @Schema(
-                                        type = SchemaType.STRING,
-                                        description =
-                                                "One view, drawn: sheets one under the other, with title and description, no script and no"
-                                                        + " style.")),
-                @Content(
-                        mediaType = SheetForm.PDF,
-                        schema =
-                                @Schema(
-                                        type = SchemaType.STRING,
-                                        format = "binary",
-                                        description =
-                                                "A packet to print: numbered sheets with the job's name, the request's digest and the scale."
-                                                        + " Its text can be searched.")),
+                @Content(mediaType = SheetForm.SVG, schema = @Schema(ref = "Drawing")),
+                @Content(mediaType = SheetForm.PDF, schema = @Schema(ref = "Packet")),
                 @Content(
                         mediaType = SheetForm.CSV,
-                        schema =
-                                @Schema(
-                                        type = SchemaType.STRING,
-                                        description =
-                                                "A list (RFC 4180, UTF-8), a line of headings with their units first. Names stand as posted:"
-                                                        + " a spreadsheet must not take them for formulas."),
+                        schema = @Schema(ref = "List"),
                         examples = @ExampleObject(name = "square", ref = "layOutValleyCutList")),
-                @Content(
-                        mediaType = SheetForm.DXF,
-                        schema =
-                                @Schema(
-                                        type = SchemaType.STRING,
-                                        description =
-                                                "Blanks of the pan at full size, one drawing unit to one of `units.length`: release 12, closed"
-                                                        + " polylines on layer `PAN_CUT`, lines on `PAN_BEND` and `PAN_SLIT`, names on `PAN_MARK`."))
+                @Content(mediaType = SheetForm.DXF, schema = @Schema(ref = "Blanks"))
             })
     @APIResponse(responseCode = "503", ref = "Busy")
     public ValleysAnswer layOut(

@@ -384,8 +384,8 @@ class DrawingsTest {
         ObjectNode points = (ObjectNode) request.at("/roof/points");
         points.removeAll();
         points.putArray("A").add(0).add(0).add(0);
-        points.putArray("B").add(50_000).add(0).add(0);
-        points.putArray("C").add(50_000).add(4_000).add(1_000);
+        points.putArray("B").add(75_000).add(0).add(0);
+        points.putArray("C").add(75_000).add(4_000).add(1_000);
         ((ObjectNode) request.at("/roof/planes/0"))
                 .putArray("outline")
                 .add("A")

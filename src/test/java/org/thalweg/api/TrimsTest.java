@@ -298,7 +298,15 @@ class TrimsTest {
         request.putObject("trims").put("past", 2).put("laidFrom", "right");
         JsonNode laid = good(Door.post("/v1/layouts", request.toString()));
         request.remove(List.of(
-                "start", "laying", "edgeTreatments", "valleyPan", "fastening", "climate", "underlayment", "ordering"));
+                "job",
+                "start",
+                "laying",
+                "edgeTreatments",
+                "valleyPan",
+                "fastening",
+                "climate",
+                "underlayment",
+                "ordering"));
         JsonNode alone = good(Door.post("/v1/trims", request.toString()));
         assertThat(laid.path("trims")).isNotEmpty();
         assertThat(alone.path("trims")).isEqualTo(laid.path("trims"));
