@@ -61,27 +61,39 @@ final class TicketSheets {
         Flow flow = new Flow(packet, View.TICKETS.word(), View.TICKETS.title());
         TicketSheets tickets = new TicketSheets(answer, flow);
         flow.text(
-                "Every different panel once, lying as on the bench: lower end and hooked tape to the left, left rib above. Marks are"
+                "Panels that no tape tells apart are one ticket, lying as on the bench: lower end and hooked tape to the left, left rib above. Marks are"
                         + " measured from the hooked end; of a cut the mark on either rib is given. Thick: cut. Dash and dot: fold of a"
                         + " hem or turn-up. Faint: the blank.",
                 Type.SMALL,
                 Ink.GREY);
         flow.skip(6);
-        alike(answer.panels()).values().forEach(tickets::ticket);
+        alike(answer.panels(), tickets.unit).values().forEach(tickets::ticket);
     }
 
-    /** Panels that are cut alike, by all that a ticket says of them, in the order of the first of each. */
-    private static Map<List<Object>, List<PanelAnswer>> alike(List<PanelAnswer> panels) {
+    /** Panels that no tape tells apart, in the order of the first of each. */
+    private static Map<List<Object>, List<PanelAnswer>> alike(List<PanelAnswer> panels, LengthUnit unit) {
         Map<List<Object>, List<PanelAnswer>> alike = new LinkedHashMap<>();
         for (PanelAnswer panel : panels) {
-            List<Object> key =
-                    new ArrayList<>(List.of(panel.blankLength(), panel.width(), panel.cut(), panel.finished()));
+            List<Object> key = new ArrayList<>(
+                    List.of(panel.blankLength().tape(), panel.width().tape()));
+            shape(panel.cut(), unit, key);
+            shape(panel.finished(), unit, key);
             for (CutAnswer cut : panel.cuts()) {
-                key.add(List.of(cut.end(), cut.from(), cut.to(), cut.rise(), cut.mitreDeg(), cut.notch()));
+                key.add(cut.end());
+                key.add(tape(cut.left()) + tape(cut.right()) + cut.rise().tape() + tape(cut.notch()));
             }
             alike.computeIfAbsent(key, first -> new ArrayList<>()).add(panel);
         }
         return alike;
+    }
+
+    private static void shape(PanelShape shape, LengthUnit unit, List<Object> key) {
+        key.add(Taped.corners(shape.outline(), unit));
+        shape.openings().forEach(hole -> key.add(Taped.corners(hole.outline(), unit)));
+    }
+
+    private static String tape(Optional<MarkedLength> length) {
+        return length.map(MarkedLength::tape).orElse("-");
     }
 
     private void ticket(List<PanelAnswer> alike) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.thalweg.api.wire.FlatAnswer.BendLine;
-import org.thalweg.api.wire.FlatAnswer.HemsAnswer;
 import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.api.wire.TrimAnswer;
@@ -31,77 +30,69 @@ import org.thalweg.units.LengthUnit;
 /** Every profile with its girths and bends, and the pieces made of it. */
 final class TrimSheets {
 
-    private static final double SECTION = 185;
-    private static final double BLANK = 74;
+    private static final double SECTION = 172;
+    /** Room for the names of the edges, which stay with the section. */
+    private static final double EDGES = 40;
+
+    private static final double BLANK = 44;
     private static final double AFTER = 8;
     private static final int PLAIN_CORNERS = 4;
 
     private TrimSheets() {}
 
-    /**
-     * What is bent alike.
-     *
-     * @param name      of the profile
-     * @param legs      their girths
-     * @param bends     between them
-     * @param hems      along its edges
-     * @param flatWidth of its sheet
-     * @param lines     where to bend
-     * @param section   of it
-     */
-    private record Profile(
-            String name,
-            List<MarkedLength> legs,
-            List<Double> bends,
-            HemsAnswer hems,
-            MarkedLength flatWidth,
-            List<BendLine> lines,
-            List<PlanePoint> section) {
-
-        static Profile of(TrimAnswer trim) {
-            return new Profile(
-                    trim.profile(),
-                    trim.legs(),
-                    trim.bendsDeg(),
-                    trim.hems(),
-                    trim.flatWidth(),
-                    trim.bendLines(),
-                    trim.section());
-        }
+    /** What no tape and no protractor tells apart: legs, bends to the degree, hems, the flat sheet with its bend lines. */
+    private static List<Object> bentAlike(TrimAnswer trim) {
+        return List.of(
+                trim.profile(),
+                trim.legs().stream().map(MarkedLength::tape).toList(),
+                trim.bendsDeg().stream().map(Math::round).toList(),
+                trim.hems(),
+                trim.flatWidth().tape(),
+                trim.bendLines().stream().map(bend -> bend.at().tape()).toList());
     }
 
     /**
      * Blanks that are cut alike and lie with the same face up.
      *
      * @param weatherFaceUp which face is seen
-     * @param blank         their shape
+     * @param blank         their corners on a tape
      */
-    private record Shape(boolean weatherFaceUp, BlankAnswer blank) {}
+    private record Shape(boolean weatherFaceUp, List<String> blank) {}
 
     static void add(Packet packet, List<TrimAnswer> trims, LengthUnit unit) {
-        Map<Profile, List<TrimAnswer>> alike = new LinkedHashMap<>();
-        trims.forEach(trim -> alike.computeIfAbsent(Profile.of(trim), profile -> new ArrayList<>())
+        if (trims.isEmpty()) {
+            return;
+        }
+        Map<List<Object>, List<TrimAnswer>> alike = new LinkedHashMap<>();
+        trims.forEach(trim -> alike.computeIfAbsent(bentAlike(trim), profile -> new ArrayList<>())
                 .add(trim));
-        alike.values().forEach(same -> profile(packet, same, unit));
+        Flow flow = new Flow(packet, View.TRIMS.word(), View.TRIMS.title());
+        new LegendLine().pen(Pen.OUTLINE, "cut").pen(Pen.BEND, "bend").on(flow);
+        flow.text(
+                "Trims that no tape tells apart stand together, drawn as the first of them. Of a blank the start of the edge is to the"
+                        + " left: hook the tape at the point furthest to the left; marks above are those of the half at its first edge.",
+                Type.SMALL,
+                Ink.GREY);
+        flow.skip(AFTER);
+        alike.values().forEach(same -> profile(flow, same, unit));
     }
 
-    private static void profile(Packet packet, List<TrimAnswer> trims, LengthUnit unit) {
+    private static void profile(Flow flow, List<TrimAnswer> trims, LengthUnit unit) {
         TrimAnswer first = trims.get(0);
         String edges = trims.stream().map(TrimAnswer::edge).collect(Collectors.joining(", "));
-        Flow flow = new Flow(packet, View.TRIMS.word(), Lettered.title(first.profile()));
         flow.heading(
                 Lettered.title(first.profile()) + ", flat width "
                         + first.flatWidth().tape(),
-                SECTION);
+                SECTION + EDGES);
+        flow.text("On edges " + edges + ".", Type.SMALL, Ink.BLACK);
         Area area = flow.take(SECTION);
         ProfileSection.draw(flow.sheet(), area.leftPart(area.width() / 2 - 6), first, unit);
         flatSheet(flow.sheet(), area.beyond(area.width() / 2 + 6), first);
-        flow.text("On edges " + edges + ".", Type.SMALL, Ink.BLACK);
-        flow.skip(AFTER);
         ends(trims).on(flow);
         flow.skip(AFTER);
         pieces(flow, trims);
         blanks(flow, trims, unit);
+        flow.skip(2 * AFTER);
     }
 
     /** Bend lines of the flat sheet, its first edge to the left; across only, so that all of it is seen. */
@@ -111,7 +102,7 @@ final class TrimSheets {
         double points = width / trim.flatWidth().value();
         double left = area.left() + 10;
         double top = area.top() + 62;
-        double bottom = area.bottom() - 52;
+        double bottom = area.bottom() - 60;
         sheet.ring(new double[] {left, top, left + width, top, left + width, bottom, left, bottom}, Pen.OUTLINE);
         MarkRow above = new MarkRow(Side.ABOVE, top - 2, area.left(), area.right());
         MarkRow below = new MarkRow(Side.BELOW, bottom + 2, area.left(), area.right());
@@ -131,6 +122,7 @@ final class TrimSheets {
         Table table = new Table()
                 .words("edge", 60)
                 .words("hand", 40)
+                .words("bends", 110)
                 .words("end", 30)
                 .words("legs up to the edge", 150)
                 .words("legs beyond it", 150)
@@ -143,6 +135,7 @@ final class TrimSheets {
                 table.row(
                         i == 0 ? trim.edge() + ", " + Lettered.word(trim.kind()) : "",
                         i == 0 ? trim.hand().map(Lettered::word).orElse("") : "",
+                        i == 0 ? bends(trim) : "",
                         Lettered.word(end.hand()),
                         meets(end.first()),
                         meets(end.last()),
@@ -152,6 +145,10 @@ final class TrimSheets {
             }
         }
         return table;
+    }
+
+    private static String bends(TrimAnswer trim) {
+        return trim.bendsDeg().stream().map(Lettered::bend).collect(Collectors.joining(", "));
     }
 
     private static String meets(MeetingAnswer meeting) {
@@ -184,15 +181,16 @@ final class TrimSheets {
         Map<Shape, List<PieceAnswer>> alike = new LinkedHashMap<>();
         for (TrimAnswer trim : trims) {
             for (PieceAnswer piece : trim.pieces()) {
-                alike.computeIfAbsent(new Shape(trim.weatherFaceUp(), piece.blank()), shape -> new ArrayList<>())
+                List<String> corners = Taped.corners(piece.blank().outline(), unit);
+                alike.computeIfAbsent(new Shape(trim.weatherFaceUp(), corners), shape -> new ArrayList<>())
                         .add(piece);
             }
         }
         List<String> plain = new ArrayList<>();
         List<Map.Entry<Shape, List<PieceAnswer>>> cut = new ArrayList<>();
         for (Map.Entry<Shape, List<PieceAnswer>> same : alike.entrySet()) {
-            if (same.getKey().blank().outline().size() > PLAIN_CORNERS
-                    || slanted(same.getKey().blank())) {
+            BlankAnswer blank = same.getValue().get(0).blank();
+            if (blank.outline().size() > PLAIN_CORNERS || slanted(blank)) {
                 cut.add(same);
             } else {
                 plain.add(named(same.getValue()));
@@ -201,15 +199,6 @@ final class TrimSheets {
         if (!plain.isEmpty()) {
             flow.text("Cut square at both ends: " + String.join("; ", plain) + ".", Type.SMALL, Ink.BLACK);
             flow.skip(AFTER);
-        }
-        if (!cut.isEmpty()) {
-            flow.heading("Blanks with cut ends", BLANK * 2);
-            new LegendLine().pen(Pen.OUTLINE, "cut").pen(Pen.BEND, "bend").on(flow);
-            flow.text(
-                    "The start of the edge is to the left: hook the tape at the point of the blank furthest to the left. Marks above"
-                            + " are those of the half at its first edge.",
-                    Type.SMALL,
-                    Ink.GREY);
         }
         cut.forEach(same -> view(trims.get(0), same.getKey(), same.getValue()).on(flow, BLANK, 0, unit));
     }
@@ -234,7 +223,7 @@ final class TrimSheets {
     }
 
     private static BlankView view(TrimAnswer trim, Shape shape, List<PieceAnswer> pieces) {
-        BlankAnswer blank = shape.blank();
+        BlankAnswer blank = pieces.get(0).blank();
         double foot = Double.POSITIVE_INFINITY;
         double head = Double.NEGATIVE_INFINITY;
         double width = 0;

@@ -157,11 +157,12 @@ class LetteredFiguresTest {
         }
     }
 
-    /** On the sheet that names the edge: every girth, every bend, every bend line, every cut of its ends. */
+    /** On the sheet that names the edge every girth and every bend line; every bend among the sheets of trims. */
     @ParameterizedTest
     @MethodSource("jobs")
     void everyProfileIsDimensioned(Job job) {
         List<Sheet> sheets = job.sheets(View.TRIMS);
+        String all = all(job, View.TRIMS);
         for (JsonNode trim : job.json().path("trims")) {
             String edge = trim.path("edge").asText();
             Pattern named = Pattern.compile("On edges (\\w+, )*" + edge + "[,.]");
@@ -179,7 +180,7 @@ class LetteredFiguresTest {
                 assertThat(sheet.lettering()).contains(line.at("/at/tape").asText());
             }
             for (JsonNode bend : trim.path("bendsDeg")) {
-                assertThat(sheet.lettering()).contains(Lettered.bend(bend.asDouble()));
+                assertThat(all).contains(Lettered.bend(bend.asDouble()));
             }
         }
     }
