@@ -139,7 +139,6 @@
     #asked = null;
     #timer = 0;
     #tries = 0;
-    #draws = true;
 
     connectedCallback() {
       if (this.shadowRoot === null) {
@@ -314,13 +313,9 @@
       });
     }
 
-    /** The valley drawn, if the service draws. */
+    /** The valley drawn; figures are shown without it where it does not come. */
     async #drawing(request, signal) {
-      if (!this.#draws) {
-        return null;
-      }
       const response = await this.#post('v1/valleys?view=valleys', request, 'image/svg+xml', signal);
-      this.#draws = response.status !== 406;
       if (!response.ok) {
         return null;
       }

@@ -39,7 +39,6 @@ final class Neighbour {
         server.setExecutor(Executors.newCachedThreadPool(Neighbour::inTheBackground));
         server.createContext("/busy/v1/valleys", this::busyOnce);
         server.createContext("/slow/v1/valleys", this::holdWhoRuns100);
-        server.createContext("/draws/v1/valleys", exchange -> answer(exchange, 200, type(exchange), drawing(exchange)));
         server.createContext("/lost/v1/valleys", exchange -> answer(exchange, 502, "text/html", "<p>Bad gateway</p>"));
         server.start();
     }

@@ -29,6 +29,13 @@ final class PanBlankSheets {
 
     static void add(Packet packet, ValleyAnswer valley, LengthUnit unit) {
         Flow flow = new Flow(packet, View.VALLEYS.word(), "Valley " + valley.edge() + ", pieces of the pan");
+        PieceTable.on(
+                flow,
+                valley.pieces().stream()
+                        .map(piece -> new PieceTable.Piece(piece.mark(), piece.from(), piece.length(), piece.lap()))
+                        .toList(),
+                "up from the foot");
+        flow.skip(AFTER);
         Map<BlankAnswer, List<PieceAnswer>> alike = new LinkedHashMap<>();
         valley.pieces().forEach(piece -> alike.computeIfAbsent(piece.blank(), blank -> new ArrayList<>())
                 .add(piece));
@@ -47,13 +54,6 @@ final class PanBlankSheets {
             blank(valley, blank, pieces).on(flow, alike.size() == 1 ? LONE_BLANK : BLANK, 12, unit);
             folds(flow, blank);
         });
-        flow.skip(AFTER);
-        PieceTable.on(
-                flow,
-                valley.pieces().stream()
-                        .map(piece -> new PieceTable.Piece(piece.mark(), piece.from(), piece.length(), piece.lap()))
-                        .toList(),
-                "up from the foot");
     }
 
     private static BlankView blank(ValleyAnswer valley, BlankAnswer blank, List<PieceAnswer> pieces) {

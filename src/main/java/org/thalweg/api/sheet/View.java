@@ -6,6 +6,10 @@ import java.util.Optional;
 /** Parts of an answer that are drawn, in the order of a packet. */
 public enum View {
     MAP("map", "Roof map", "The roof seen from above: edges by kind, panels, openings, which way water runs."),
+    FINDINGS(
+            "findings",
+            "Findings and cautions",
+            "What a crew should know of this roof, and what holds for every roof."),
     PLANES(
             "planes",
             "Planes",
@@ -21,11 +25,7 @@ public enum View {
     TRIMS("trims", "Trims", "Every flashing in section and flat, with its bends and pieces."),
     CUTTING("cutting", "Cutting plans", "How bars and coil are cut up."),
     FASTENERS("fasteners", "Fasteners and clips", "Every plane with the places of its fasteners and clips."),
-    ORDER("order", "Order list", "What to order, blanks and totals."),
-    FINDINGS(
-            "findings",
-            "Findings and cautions",
-            "What a crew should know of this roof, and what holds for every roof.");
+    ORDER("order", "Order list", "What to order, blanks and totals.");
 
     private final String word;
     private final String title;
