@@ -98,9 +98,9 @@
       });
   }
 
-  /** The roof seen from above, if the service draws. */
+  /** The roof seen from above. */
   async function drawn() {
-    const response = await post('v1/layouts?view=map', 'image/svg+xml');
+    const response = await post('v1/layouts?view=map&sheet=1', 'image/svg+xml');
     if (!response.ok) {
       return null;
     }

@@ -124,8 +124,8 @@
     .sides th:first-child { width: 40%; }
     .sides { table-layout: fixed; }
     .exact { display: block; color: var(--quiet); font-size: .8125rem; line-height: 1.3; }
-    figure { margin: 1rem 0 0; background: #fff; color: #000; border: 1px solid var(--hair); padding: .75rem; color-scheme: light; }
-    figure svg { display: block; width: 100%; height: auto; max-height: 38rem; }
+    figure { margin: 1rem 0 0; background: #fff; color: #000; border: 1px solid var(--hair); padding: .75rem; color-scheme: light; overflow-x: auto; }
+    figure svg { display: block; width: 100%; min-width: 40rem; height: auto; }
     ul { margin: 0; padding: 0; list-style: none; display: grid; gap: .6rem; }
     li b { color: var(--accent); }
     .cautions li { font-size: .875rem; line-height: 1.45; padding-inline-start: .9rem; position: relative; }
@@ -315,7 +315,7 @@
 
     /** The valley drawn; figures are shown without it where it does not come. */
     async #drawing(request, signal) {
-      const response = await this.#post('v1/valleys?view=valleys', request, 'image/svg+xml', signal);
+      const response = await this.#post('v1/valleys?view=valleys&sheet=1', request, 'image/svg+xml', signal);
       if (!response.ok) {
         return null;
       }
@@ -324,7 +324,7 @@
         return null;
       }
       svg.setAttribute('role', 'img');
-      return make('figure', {}, document.importNode(svg, true));
+      return make('figure', { tabindex: 0, 'aria-label': 'Drawing of the valley' }, document.importNode(svg, true));
     }
 
     /** A browser does not say why it kept an answer to itself; a question whose answer nobody reads tells whether anybody is there. */

@@ -54,13 +54,13 @@ public class DrawingBenchmark {
 
     @Benchmark
     public byte[] packet() {
-        SheetTerms terms = new SheetTerms(Optional.empty(), Optional.empty(), "job");
+        SheetTerms terms = new SheetTerms(Optional.empty(), Optional.empty(), Optional.empty(), "job");
         return PdfFile.of(LayoutSheets.of(answer.orElseThrow(), terms), "job", DIGEST);
     }
 
     @Benchmark
     public byte[] map() {
-        SheetTerms terms = new SheetTerms(Optional.of(View.MAP), Optional.empty(), "job");
+        SheetTerms terms = new SheetTerms(Optional.of(View.MAP), Optional.empty(), Optional.empty(), "job");
         return SvgFile.of(LayoutSheets.of(answer.orElseThrow(), terms), "map", "from above");
     }
 

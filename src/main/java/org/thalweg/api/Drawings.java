@@ -4,11 +4,14 @@ import jakarta.inject.Singleton;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.thalweg.api.problem.Fault;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.NoAnswer;
 import org.thalweg.api.problem.Problem;
+import org.thalweg.api.problem.ReadingCode;
+import org.thalweg.api.sheet.NoSuchSheet;
 import org.thalweg.api.sheet.SheetForm;
 import org.thalweg.api.sheet.SheetTerms;
 import org.thalweg.api.sheet.View;
@@ -29,7 +32,8 @@ public class Drawings {
     }
 
     /** One view for a screen. */
-    Response svg(Supplier<List<Sheet>> sheets, View view, SheetTerms terms) {
+    Response svg(Supplier<List<Sheet>> sheets, SheetTerms terms) {
+        View view = terms.view().orElse(View.MAP);
         String title = terms.job().isEmpty() ? view.title() : view.title() + ": " + terms.job();
         byte[] drawn = draw(() -> SvgFile.of(sheets.get(), title, view.shows()));
         return Response.ok(drawn, SheetForm.SVG).build();
@@ -61,6 +65,15 @@ public class Drawings {
     private byte[] draw(Supplier<byte[]> work) {
         try {
             return desk.draw(work);
+        } catch (NoSuchSheet none) {
+            throw NoAnswer.of(
+                    Problem.BAD_REQUEST,
+                    Fault.of(
+                            ReadingCode.OUT_OF_RANGE,
+                            "#",
+                            "The address asks for sheet " + none.asked() + " and there are " + none.count() + ".",
+                            Figure.of(none.asked()),
+                            Figure.of(none.count())));
         } catch (TooManySheets many) {
             throw NoAnswer.of(
                     Problem.NOT_A_ROOF,
@@ -69,8 +82,8 @@ public class Drawings {
                             "#",
                             "The drawings take more than " + many.most()
                                     + " sheets. Ask for one view at a time, or lay the roof in parts.",
-                            java.util.Optional.of(Figure.of(many.most() + 1.0)),
-                            java.util.Optional.of(Figure.of(many.most()))));
+                            Optional.of(Figure.of(many.most() + 1.0)),
+                            Optional.of(Figure.of(many.most()))));
         }
     }
 }

@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -80,6 +79,7 @@ public class LayoutResource {
                                 "order",
                                 "findings"
                             }))
+    @Parameter(ref = "sheet")
     @Parameter(ref = "paper")
     @Parameter(
             name = "list",
@@ -126,13 +126,12 @@ public class LayoutResource {
     @Operation(hidden = true)
     public Response svg(
             @QueryParam("view") @Nullable String view,
+            @QueryParam("sheet") @Nullable String sheet,
             @QueryParam("paper") @Nullable String paper,
             Posted<LayoutRequest> posted) {
-        SheetTerms asked = terms(view, paper, posted);
-        View shown = asked.view().orElse(View.MAP);
-        SheetTerms terms = new SheetTerms(Optional.of(shown), asked.paper(), asked.job());
+        SheetTerms terms = terms(view, sheet, paper, posted).or(View.MAP);
         LayoutAnswer answer = layOut(posted);
-        return drawings.svg(() -> LayoutSheets.of(answer, terms), shown, terms);
+        return drawings.svg(() -> LayoutSheets.of(answer, terms), terms);
     }
 
     @POST
@@ -140,9 +139,10 @@ public class LayoutResource {
     @Operation(hidden = true)
     public Response pdf(
             @QueryParam("view") @Nullable String view,
+            @QueryParam("sheet") @Nullable String sheet,
             @QueryParam("paper") @Nullable String paper,
             Posted<LayoutRequest> posted) {
-        SheetTerms terms = terms(view, paper, posted);
+        SheetTerms terms = terms(view, sheet, paper, posted);
         LayoutAnswer answer = layOut(posted);
         return drawings.pdf(() -> LayoutSheets.of(answer, terms), terms, posted.digest());
     }
@@ -164,8 +164,9 @@ public class LayoutResource {
         return drawings.dxf(() -> Blanks.of(answer), posted.digest());
     }
 
-    private static SheetTerms terms(@Nullable String view, @Nullable String paper, Posted<LayoutRequest> posted) {
-        return SheetReader.read(view, paper, posted.request().job(), EnumSet.allOf(View.class));
+    private static SheetTerms terms(
+            @Nullable String view, @Nullable String sheet, @Nullable String paper, Posted<LayoutRequest> posted) {
+        return SheetReader.read(view, sheet, paper, posted.request().job(), EnumSet.allOf(View.class));
     }
 
     private LayoutAnswer answer(Posted<LayoutRequest> posted, Units units) {

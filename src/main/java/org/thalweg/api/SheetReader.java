@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.thalweg.api.problem.Echo;
 import org.thalweg.api.problem.Fault;
@@ -25,6 +26,8 @@ final class SheetReader {
     /** What a valley alone has drawings of. */
     static final Set<View> OF_VALLEYS = EnumSet.of(View.VALLEYS, View.CUTTING, View.FINDINGS);
 
+    private static final Pattern SHEET = Pattern.compile("[1-9][0-9]{0,3}");
+
     private SheetReader() {}
 
     /**
@@ -33,10 +36,16 @@ final class SheetReader {
      * @param views those the answer has
      * @throws NoAnswer when a word is not known
      */
-    static SheetTerms read(@Nullable String view, @Nullable String paper, @Nullable String job, Set<View> views) {
+    static SheetTerms read(
+            @Nullable String view,
+            @Nullable String sheet,
+            @Nullable String paper,
+            @Nullable String job,
+            Set<View> views) {
         Faults faults = Faults.none();
         Optional<View> asked =
                 word("view", view, View::of, views.stream().map(View::word).toList(), faults);
+        Optional<Integer> number = sheet(sheet, faults);
         Optional<Paper> on = word(
                 "paper",
                 paper,
@@ -54,7 +63,7 @@ final class SheetReader {
         if (!faults.isEmpty()) {
             throw NoAnswer.of(Problem.BAD_REQUEST, faults);
         }
-        return new SheetTerms(asked, on, job == null ? "" : job);
+        return new SheetTerms(asked, number, on, job == null ? "" : job);
     }
 
     /**
@@ -93,6 +102,21 @@ final class SheetReader {
             faults.add(() -> unknown(parameter, given, known));
         }
         return word;
+    }
+
+    private static Optional<Integer> sheet(@Nullable String given, Faults faults) {
+        if (given == null) {
+            return Optional.empty();
+        }
+        if (!SHEET.matcher(given).matches() || Integer.parseInt(given) > Limits.DRAWN_SHEETS) {
+            faults.add(() -> Fault.of(
+                    ReadingCode.OUT_OF_RANGE,
+                    "#",
+                    "The address asks for sheet=" + Echo.of(given) + ". Sheets are numbered from 1 to at most "
+                            + Limits.DRAWN_SHEETS + "."));
+            return Optional.empty();
+        }
+        return Optional.of(Integer.valueOf(given));
     }
 
     private static Fault unknown(String parameter, String given, List<String> known) {

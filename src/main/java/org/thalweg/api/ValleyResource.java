@@ -8,7 +8,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
-import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -67,6 +66,7 @@ public class ValleyResource {
                     @Schema(
                             type = SchemaType.STRING,
                             enumeration = {"valleys", "cutting", "findings"}))
+    @Parameter(ref = "sheet")
     @Parameter(ref = "paper")
     @Parameter(
             name = "list",
@@ -113,13 +113,12 @@ public class ValleyResource {
     @Operation(hidden = true)
     public Response svg(
             @QueryParam("view") @Nullable String view,
+            @QueryParam("sheet") @Nullable String sheet,
             @QueryParam("paper") @Nullable String paper,
             Posted<ValleyRequest> posted) {
-        SheetTerms asked = terms(view, paper, posted);
-        View shown = asked.view().orElse(View.VALLEYS);
-        SheetTerms terms = new SheetTerms(Optional.of(shown), asked.paper(), asked.job());
+        SheetTerms terms = terms(view, sheet, paper, posted).or(View.VALLEYS);
         ValleysAnswer answer = layOut(posted);
-        return drawings.svg(() -> ValleysSheets.of(answer, terms), shown, terms);
+        return drawings.svg(() -> ValleysSheets.of(answer, terms), terms);
     }
 
     @POST
@@ -127,9 +126,10 @@ public class ValleyResource {
     @Operation(hidden = true)
     public Response pdf(
             @QueryParam("view") @Nullable String view,
+            @QueryParam("sheet") @Nullable String sheet,
             @QueryParam("paper") @Nullable String paper,
             Posted<ValleyRequest> posted) {
-        SheetTerms terms = terms(view, paper, posted);
+        SheetTerms terms = terms(view, sheet, paper, posted);
         ValleysAnswer answer = layOut(posted);
         return drawings.pdf(() -> ValleysSheets.of(answer, terms), terms, posted.digest());
     }
@@ -151,8 +151,9 @@ public class ValleyResource {
         return drawings.dxf(() -> Blanks.of(answer), posted.digest());
     }
 
-    private static SheetTerms terms(@Nullable String view, @Nullable String paper, Posted<ValleyRequest> posted) {
-        return SheetReader.read(view, paper, posted.request().job(), SheetReader.OF_VALLEYS);
+    private static SheetTerms terms(
+            @Nullable String view, @Nullable String sheet, @Nullable String paper, Posted<ValleyRequest> posted) {
+        return SheetReader.read(view, sheet, paper, posted.request().job(), SheetReader.OF_VALLEYS);
     }
 
     private ValleysAnswer answer(Posted<ValleyRequest> posted, Units units) {

@@ -360,6 +360,27 @@ class DrawingsTest {
     }
 
     @Test
+    void oneSheetIsDrawnWhereOneIsAskedFor() throws Exception {
+        byte[] second = drawn("/v1/layouts?view=map&sheet=2", "image/svg+xml", example("layouts-demo"));
+        byte[] all = drawn("/v1/layouts?view=map", "image/svg+xml", example("layouts-demo"));
+
+        assertThat(xml(second).getElementsByTagName("g").getLength()).isEqualTo(1);
+        assertThat(xml(all).getElementsByTagName("g").getLength()).isGreaterThan(1);
+        assertThat(new String(second, StandardCharsets.UTF_8)).contains("Planes and edges", "Sheet 2 of 3");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4", "0", "601", "-1", "1.0", "x", "99999999999"})
+    void aSheetThatIsNotThereIsRefused(String sheet) throws IOException {
+        Door.Answer answer = Door.send(Door.request("/v1/layouts?view=map&sheet=" + sheet)
+                .POST(BodyPublishers.ofString(example("layouts-demo")))
+                .header("Content-Type", "application/json")
+                .header("Accept", "image/svg+xml"));
+
+        assertThat(answer.isProblem(400).errors()).containsExactly("OUT_OF_RANGE #");
+    }
+
+    @Test
     void aViewOfNothingSaysSo() throws IOException {
         String text = text(drawn("/v1/layouts?view=cutting", "application/pdf", example("layouts-shed")));
 

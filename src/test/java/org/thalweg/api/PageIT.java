@@ -206,8 +206,8 @@ class PageIT {
 
     @Test
     void theValleyIsDrawnAsTheServiceDrawsIt() {
-        String drawn =
-                asked("/v1/valleys?view=valleys", SQUARE, "image/svg+xml").text();
+        String drawn = asked("/v1/valleys?view=valleys&sheet=1", SQUARE, "image/svg+xml")
+                .text();
         browser.await(
                 "the drawing", () -> !browser.all("thalweg-valley figure svg").isEmpty());
         assertThat(browser.find("thalweg-valley svg > title").getDomProperty("textContent"))

@@ -26,13 +26,22 @@ final class Packets {
         return new Packet(terms.paper().orElse(Paper.usual(unit)), block, Limits.DRAWN_SHEETS);
     }
 
-    /** Its sheets; one that says so where there is nothing to draw. */
+    /**
+     * Its sheets, or the one of them that is asked for; one that says so where there is nothing to draw.
+     *
+     * @throws NoSuchSheet when it has not so many
+     */
     static List<Sheet> bind(Packet packet, SheetTerms terms) {
         if (packet.isEmpty()) {
             View view = terms.view().orElse(View.MAP);
             Flow flow = new Flow(packet, view.word(), view.title());
             flow.text("There is nothing of this to draw in the answer.", Type.TEXT, Ink.BLACK);
         }
-        return packet.bind();
+        List<Sheet> sheets = packet.bind();
+        int asked = terms.sheet().orElse(0);
+        if (asked > sheets.size()) {
+            throw new NoSuchSheet(asked, sheets.size());
+        }
+        return asked == 0 ? sheets : sheets.subList(asked - 1, asked);
     }
 }

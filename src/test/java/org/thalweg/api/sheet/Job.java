@@ -32,11 +32,11 @@ record Job(String name, Optional<LayoutAnswer> layout, Optional<ValleysAnswer> v
     }
 
     List<Sheet> sheetsOn(Optional<Paper> paper) {
-        return drawn(new SheetTerms(Optional.empty(), paper, name));
+        return drawn(new SheetTerms(Optional.empty(), Optional.empty(), paper, name));
     }
 
     List<Sheet> sheets(View view) {
-        return drawn(new SheetTerms(Optional.of(view), Optional.empty(), name));
+        return drawn(new SheetTerms(Optional.of(view), Optional.empty(), Optional.empty(), name));
     }
 
     private List<Sheet> drawn(SheetTerms terms) {
