@@ -70,6 +70,7 @@ class PostedReaderTest {
                                         List.of(new OpeningForm("chimney", List.of("A", "B", "R"))))),
                                 List.of(new NamedEdgeForm(List.of("A", "B"), NamedEdgeKind.HEAD_WALL)),
                                 null,
+                                null,
                                 null),
                         number(0.125),
                         WirePitch.of("1/2:12")));
