@@ -1,5 +1,6 @@
 package org.thalweg.roof;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -111,7 +112,8 @@ class PlanLawsTest {
             List<PlanPlane> shuffled = new ArrayList<>(plan.planes());
             Collections.shuffle(shuffled, random);
             Map<String, PlaneOutline> after = byId(RaisedPlan.of(with(plan, shuffled)));
-            before.forEach((id, plane) -> assertSame(after.get(id).outline(), plane.outline(), 1, 1e-11));
+            before.forEach(
+                    (id, plane) -> assertSame(requireNonNull(after.get(id)).outline(), plane.outline(), 1, 1e-11));
         }
     }
 
