@@ -7,6 +7,7 @@ import org.thalweg.packet.TrimWork;
 import org.thalweg.packet.ValleyWork;
 import org.thalweg.panel.PanelWork;
 import org.thalweg.pricing.Pricing;
+import org.thalweg.roof.RaisedPlan;
 import org.thalweg.roof.Roofs;
 import org.thalweg.stock.CuttingCase;
 import org.thalweg.underlayment.UnderlayWork;
@@ -311,6 +312,13 @@ public final class Limits {
             Limit.atMost("corners", CORNERS, "1", "#/roof/planes", MANY),
             Limit.atMost("openings", OPENINGS, "1", "#/roof/planes/*/openings", MANY),
             Limit.atMost("namedEdges", NAMED_EDGES, "1", "#/roof/edges", MANY),
+            new Limit(
+                    "planHeight",
+                    -RaisedPlan.FURTHEST_HEIGHT,
+                    RaisedPlan.FURTHEST_HEIGHT,
+                    "m",
+                    "#/roof/plan/planes/*",
+                    "422 HEIGHT_OUT_OF_REACH"),
             new Limit("idLength", 1, ID_LENGTH, "character", "#/roof/planes/*/id", LONG),
             new Limit("tapeLength", 1, TAPE_LENGTH, "character", "#/*", LONG),
             RISE,

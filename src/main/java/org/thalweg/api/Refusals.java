@@ -8,6 +8,7 @@ import org.thalweg.api.problem.Faults;
 import org.thalweg.api.problem.Figure;
 import org.thalweg.api.problem.NoAnswer;
 import org.thalweg.api.problem.Problem;
+import org.thalweg.finding.Finding.Needed;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
 import org.thalweg.finding.Refused;
@@ -53,11 +54,12 @@ final class Refusals {
     private static Fault write(Refusal refusal, Units units) {
         Optional<Figure> actual = FigureWriter.write(refusal.actual(), units);
         Optional<Figure> limit = FigureWriter.write(refusal.limit(), units);
-        return new Fault(
-                refusal.code().name(),
-                refusal.at().pointer(),
-                FigureWriter.fill(refusal.detail(), actual, limit),
-                actual,
-                limit);
+        String detail = FigureWriter.fill(refusal.detail(), actual, limit);
+        for (Needed told : refusal.told()) {
+            detail = detail.replace(
+                    "{" + told.name() + "}",
+                    FigureWriter.write(told.figure(), units).text());
+        }
+        return new Fault(refusal.code().name(), refusal.at().pointer(), detail, actual, limit);
     }
 }

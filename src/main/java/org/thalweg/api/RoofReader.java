@@ -28,6 +28,7 @@ import org.thalweg.reference.Sourced;
 import org.thalweg.roof.NamedEdge;
 import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
+import org.thalweg.roof.RaisedPlan;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;
@@ -73,6 +74,9 @@ final class RoofReader {
             Origin slopeAt,
             TapeReader tape) {
         Measured measured = measured(tolerance, minimumSlope, slopeAt, tape);
+        if (roof.plan() != null) {
+            return RaisedPlan.of(PlanReader.read(roof.plan(), measured, tape));
+        }
         RoofReader reader = new RoofReader(tape);
         List<PlaneOutline> planes = reader.planes(roof);
         List<NamedEdge> named = reader.namedEdges(roof);

@@ -47,7 +47,10 @@ public class RoofResource {
             content =
                     @Content(
                             schema = @Schema(implementation = RoofAnswer.class),
-                            examples = @ExampleObject(name = "gable", ref = "readRoofGableAnswer")))
+                            examples = {
+                                @ExampleObject(name = "gable", ref = "readRoofGableAnswer"),
+                                @ExampleObject(name = "plan", ref = "readRoofPlanAnswer")
+                            }))
     public RoofAnswer read(
             @RequestBody(
                             required = true,
@@ -55,7 +58,10 @@ public class RoofResource {
                             content =
                                     @Content(
                                             schema = @Schema(implementation = RoofRequest.class),
-                                            examples = @ExampleObject(name = "gable", ref = "readRoofGable")))
+                                            examples = {
+                                                @ExampleObject(name = "gable", ref = "readRoofGable"),
+                                                @ExampleObject(name = "plan", ref = "readRoofPlan")
+                                            }))
                     Posted<RoofRequest> posted) {
         Units units = posted.request().units().units();
         return Refusals.toldIn(units, () -> answer(posted, units));

@@ -113,7 +113,10 @@ final class ValleyReader {
                 .orElseThrow(() -> new Refused(Refusal.of(
                         RefusalCode.UNKNOWN_POINT,
                         at(),
-                        "The valley runs between two points, and one of them is not among the roof's points. Add it, or"
-                                + " mend the name.")));
+                        requireNonNull(request.roof()).points() == null
+                                ? "In this form a roof has no points with names. Name the valley by its id in an answer of"
+                                        + " /v1/roofs, such as V1, as \"edge\"."
+                                : "The valley runs between two points, and one of them is not among the roof's points. Add it,"
+                                        + " or mend the name.")));
     }
 }

@@ -52,6 +52,16 @@ public enum RefusalCode {
     WIND_TOO_LARGE,
     /** The search for the start with the least waste would take more steps than one request may cost. */
     SEARCH_TOO_LARGE,
+    /** A corner that is named by its number is not in its outline. */
+    NO_SUCH_CORNER,
+    /** The two corners a plane is said to rise from are not the ends of one of its sides. */
+    NOT_A_SIDE,
+    /** No given height reaches a plane of a plan: it meets none of the planes that have one. */
+    PLANE_WITHOUT_HEIGHT,
+    /** Planes of a plan that meet at a corner stand at different heights there. */
+    HEIGHTS_DISAGREE,
+    /** A plane of a plan would stand higher or lower than is read. */
+    HEIGHT_OUT_OF_REACH,
     /** The CityJSON document can't be read as one. */
     CITYJSON_UNREADABLE,
     /** The document has several buildings and none was chosen, or the chosen one is not there. */

@@ -3,7 +3,6 @@ package org.thalweg.roof;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
@@ -335,13 +334,13 @@ final class PlaneReader {
         if (off[plane] <= limit) {
             return;
         }
-        refusals.add(new Refusal(
+        refusals.add(Refusal.of(
                 RefusalCode.PLANE_NOT_FLAT,
                 outlines.cornerOrigin(furthestOff(plane)),
                 "This corner stands {actual} off the plane of the others; {limit} can be evened out. "
                         + "Check its height, or split the plane in two.",
-                Optional.of(Length.metres(off[plane])),
-                Optional.of(Length.metres(limit))));
+                Length.metres(off[plane]),
+                Length.metres(limit)));
     }
 
     private int furthestOff(int plane) {

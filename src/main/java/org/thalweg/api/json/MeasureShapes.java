@@ -9,6 +9,7 @@ import org.thalweg.api.Limits;
 import org.thalweg.api.problem.ReadingCode;
 import org.thalweg.api.wire.WireLength;
 import org.thalweg.api.wire.WirePitch;
+import org.thalweg.api.wire.WirePlanCorner;
 import org.thalweg.api.wire.WirePoint;
 
 /** Lengths, pitches and corners as callers write them. Whether a tape string makes sense is for the reader to say. */
@@ -80,34 +81,55 @@ final class MeasureShapes {
 
         @Override
         public @Nullable WirePoint read(Cursor cursor) throws IOException {
-            if (!cursor.on(JsonToken.START_ARRAY)) {
-                cursor.expected(this);
-                return null;
-            }
-            List<@Nullable WireLength> xyz = new ArrayList<>(3);
-            int count = 0;
-            for (; cursor.next() != JsonToken.END_ARRAY; count++) {
-                if (count < 3) {
-                    xyz.add(of.read(cursor));
-                } else {
-                    cursor.skip();
-                }
-            }
-            if (count != 3) {
-                cursor.noteCount(
-                        count < 3 ? ReadingCode.TOO_FEW : ReadingCode.TOO_MANY,
-                        "A corner is three lengths, x, y and z; this one has %d.".formatted(count),
-                        count,
-                        3);
-                return null;
-            }
-            return point(xyz.get(0), xyz.get(1), xyz.get(2));
+            List<WireLength> xyz =
+                    lengths(cursor, this, of, 3, "A corner is three lengths, x, y and z; this one has %d.");
+            return xyz == null ? null : new WirePoint(xyz.get(0), xyz.get(1), xyz.get(2));
+        }
+    }
+
+    /** Two lengths. */
+    record PlanCornerShape(LengthShape of) implements Shape {
+        @Override
+        public String expected() {
+            return "a corner in plan, a list of x and y,";
         }
 
-        private static @Nullable WirePoint point(
-                @Nullable WireLength x, @Nullable WireLength y, @Nullable WireLength z) {
-            return x == null || y == null || z == null ? null : new WirePoint(x, y, z);
+        @Override
+        public @Nullable WirePlanCorner read(Cursor cursor) throws IOException {
+            List<WireLength> xy =
+                    lengths(cursor, this, of, 2, "A corner in plan is two lengths, x and y; this one has %d.");
+            return xy == null ? null : new WirePlanCorner(xy.get(0), xy.get(1));
         }
+    }
+
+    /** A list of so many lengths; null when it holds others, or something that is none. */
+    private static @Nullable List<WireLength> lengths(
+            Cursor cursor, Shape list, LengthShape of, int wanted, String otherwise) throws IOException {
+        if (!cursor.on(JsonToken.START_ARRAY)) {
+            cursor.expected(list);
+            return null;
+        }
+        List<WireLength> lengths = new ArrayList<>(wanted);
+        int count = 0;
+        for (; cursor.next() != JsonToken.END_ARRAY; count++) {
+            if (count < wanted) {
+                WireLength length = of.read(cursor);
+                if (length != null) {
+                    lengths.add(length);
+                }
+            } else {
+                cursor.skip();
+            }
+        }
+        if (count != wanted) {
+            cursor.noteCount(
+                    count < wanted ? ReadingCode.TOO_FEW : ReadingCode.TOO_MANY,
+                    otherwise.formatted(count),
+                    count,
+                    wanted);
+            return null;
+        }
+        return lengths.size() == wanted ? lengths : null;
     }
 
     private static @Nullable String shortText(Cursor cursor) throws IOException {

@@ -18,6 +18,7 @@ import org.thalweg.api.wire.PassesOver;
 import org.thalweg.api.wire.WireDecimal;
 import org.thalweg.api.wire.WireLength;
 import org.thalweg.api.wire.WirePitch;
+import org.thalweg.api.wire.WirePlanCorner;
 import org.thalweg.api.wire.WirePoint;
 import org.thalweg.api.wire.Words;
 import org.thalweg.units.AreaUnit;
@@ -36,6 +37,7 @@ final class ShapeMaker {
             JsonSpan.class, new SpanShape(),
             WireDecimal.class, new DecimalShape(),
             WireLength.class, new MeasureShapes.LengthShape(),
+            WirePlanCorner.class, new MeasureShapes.PlanCornerShape(new MeasureShapes.LengthShape()),
             WirePoint.class, new MeasureShapes.PointShape(new MeasureShapes.LengthShape()));
 
     private ShapeMaker() {}

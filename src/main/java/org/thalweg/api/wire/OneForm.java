@@ -16,7 +16,7 @@ import java.lang.annotation.Target;
 public @interface OneForm {
 
     String message() default
-            "Give the roof in exactly one form: points with planes (and edges), or cityjson (and building).";
+            "Give the roof in exactly one form: points with planes (and edges), plan, or cityjson (and building).";
 
     Class<?>[] groups() default {};
 
@@ -28,8 +28,10 @@ public @interface OneForm {
         public boolean isValid(RoofForm roof, ConstraintValidatorContext context) {
             boolean anyOfPoints = roof.points() != null || roof.planes() != null || roof.edges() != null;
             boolean anyOfCity = roof.cityjson() != null || roof.building() != null;
-            boolean whole = anyOfCity ? roof.cityjson() != null : roof.points() != null && roof.planes() != null;
-            return whole && anyOfPoints != anyOfCity;
+            boolean plan = roof.plan() != null;
+            int forms = (anyOfPoints ? 1 : 0) + (anyOfCity ? 1 : 0) + (plan ? 1 : 0);
+            boolean whole = plan || roof.cityjson() != null || roof.points() != null && roof.planes() != null;
+            return whole && forms == 1;
         }
     }
 }

@@ -19,12 +19,14 @@ import org.thalweg.api.Limits;
  * @param edges    edges the planes can't name
  * @param cityjson a CityJSON document
  * @param building which building of it
+ * @param plan     planes drawn in plan, with pitches
  */
 @Schema(
         name = "Roof",
         additionalProperties = Schema.False.class,
-        description = "A roof in exactly one form: `points` with `planes` (and `edges` if there are any to name), or"
-                + " `cityjson` (and `building` if it holds several).")
+        description =
+                "A roof in exactly one form: `points` with `planes` (and `edges` if there are any to name), `plan`, or"
+                        + " `cityjson` (and `building` if it holds several).")
 @OneForm
 public record RoofForm(
         @Schema(
@@ -63,7 +65,10 @@ public record RoofForm(
                         + " needed when there are several.")
         @Size(min = 1, max = Limits.ID_LENGTH)
         @Nullable
-        String building) {
+        String building,
+
+        @Schema(description = "Planes drawn in plan, each with a pitch, and the height of one corner.") @Nullable @Valid
+        PlanForm plan) {
 
     /**
      * A plane by its corners.
