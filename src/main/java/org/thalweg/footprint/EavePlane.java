@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The plane that rises from an eave: at time t its eave lies where a·x + b·y = c + speed·t, with the roof still to come on
- * the side where the left is greater. Time is height, whole numbers are steps of the {@link PlanGrid grid}, and speed is the
+ * the side where the left is greater. Time is height, whole numbers are steps of the grid of {@link WallPlan}, and speed is the
  * weight (the cotangent of the pitch, made whole; 0 for a gable) times the length of (a, b). Sides in one line with one pitch
  * have one and the same plane.
  */
@@ -29,9 +29,9 @@ final class EavePlane {
     private int inverseBits;
 
     /**
-     * @param a below 2^30, without a common factor with {@code b}
-     * @param b below 2^30
-     * @param c below 2^61
+     * @param a 2^30 at most either way, without a common factor with {@code b}
+     * @param b 2^30 at most
+     * @param c 2^61 at most
      */
     EavePlane(int number, long a, long b, long c, BigInteger weight) {
         this.number = number;

@@ -18,7 +18,7 @@ final class Meeting {
 
     private static final MathContext DIGITS = new MathContext(25);
     /** Places known worse than this, in steps of the grid, are worked out again with more digits. */
-    private static final double BLURRED = 0x1p-24;
+    private static final double BLURRED = 0x1p-9;
 
     private final EavePlane one;
     private final EavePlane two;

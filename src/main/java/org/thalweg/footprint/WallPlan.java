@@ -16,13 +16,13 @@ import org.thalweg.units.Pitch;
  */
 final class WallPlan {
 
-    /** Steps of the grid in a metre: one is about 15 µm, and a binary fraction, so that 0.25 m stays what it is. */
-    static final int STEPS = 1 << 16;
+    /** Steps of the grid in a metre: one is about 1 µm, and a binary fraction, so that 0.25 m stays what it is. */
+    static final int STEPS = 1 << 20;
 
     static final int MOST_SIDES = 2_000;
     static final int MOST_COURTYARDS = 100;
-    /** 2^28 steps: what {@link EavePlane} can hold, with room to spare. Metres. */
-    static final double LARGEST = 4096;
+    /** 2^30 steps: what {@link EavePlane} can hold. Metres. */
+    static final double LARGEST = 1024;
     /** Our own bounds: nobody roofs at less than 1 in 100, and steeper than 50 to 1 is a wall. */
     static final double LEAST_TAN = 0.01;
 
