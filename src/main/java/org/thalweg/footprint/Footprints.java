@@ -6,7 +6,7 @@ import java.util.List;
 /** Finds the roof over a plan of walls, checks it, or says why there is none. */
 public final class Footprints {
 
-    /** A plan of 2,000 sides takes some 60 million; what would cost a request seconds is stopped. */
+    /** A comb of 2,000 sides, all teeth alike, takes half of it, 1 to 5 seconds; anything else measured far less. */
     private static final long MOST_STEPS = 1_000_000_000L;
 
     private Footprints() {}

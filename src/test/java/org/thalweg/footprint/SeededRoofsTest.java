@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.thalweg.footprint.NoRoof.Reason;
@@ -40,9 +41,14 @@ class SeededRoofsTest {
         Map<Kind, Map<Reason, Integer>> refused = new TreeMap<>();
         for (int seed = 0; seed < COUNT; seed++) {
             Kind kind = Kind.values()[seed % Kind.values().length];
-            Rise rise = Footprints.roofOver(madeUp(kind, new Random(seed)));
+            Footprint plan = madeUp(kind, new Random(seed));
+            Rise rise = Footprints.roofOver(plan);
             Map<Reason, Integer> counts = refused.computeIfAbsent(kind, key -> new EnumMap<>(Reason.class));
             if (rise instanceof NoRoof none) {
+                if (none.reason() == Reason.NEVER_CLOSES) {
+                    assertThat(plan.outline()).as("seed %d", seed).allMatch(side -> side.pitch()
+                            .isEmpty());
+                }
                 if (counts.merge(none.reason(), 1, Integer::sum) < 5) {
                     System.out.println(kind + " " + seed + " " + none);
                 }
@@ -68,7 +74,7 @@ class SeededRoofsTest {
                 for (List<int[]> ring :
                         Plans.squares(random, 3 + random.nextInt(6), 3 + random.nextInt(6), 4 + random.nextInt(30))) {
                     double[] xy = ring.stream()
-                            .flatMapToDouble(corner -> java.util.stream.DoubleStream.of(corner[0], corner[1]))
+                            .flatMapToDouble(corner -> DoubleStream.of(corner[0], corner[1]))
                             .toArray();
                     List<WallSide> walls = Plans.ring(one, xy);
                     rings.add(kind == Kind.SQUARES ? walls : varied(walls, random));
@@ -118,6 +124,6 @@ class SeededRoofsTest {
             }
         }
         System.out.println(roofs + " roofs over " + plans.size() + " plans");
-        assertThat(roofs).isPositive();
+        assertThat(roofs).isEqualTo(plans.size());
     }
 }
