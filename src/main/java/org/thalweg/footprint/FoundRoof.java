@@ -113,7 +113,7 @@ final class FoundRoof {
         if (Math.abs(corners.get(to).height() - corners.get(from).height()) > LEVEL * run) {
             return SeamKind.HIP;
         }
-        return up > 0 && on > 0 || up < 0 && on < 0 ? SeamKind.PITCH_BREAK : SeamKind.RIDGE;
+        return (up > 0 && on > 0) || (up < 0 && on < 0) ? SeamKind.PITCH_BREAK : SeamKind.RIDGE;
     }
 
     /** How much a slope rises along x and along y. */

@@ -204,7 +204,7 @@ final class Front {
 
     private static boolean mayHappen(Coming coming) {
         Joint end = coming.end;
-        return !coming.start.gone && (end == null || !end.gone && coming.start.out == end.in);
+        return !coming.start.gone && (end == null || (!end.gone && coming.start.out == end.in));
     }
 
     private boolean happens(Coming coming) {
@@ -257,14 +257,11 @@ final class Front {
         }
         int node = nodes.add(place);
         List<Ray> rays = new ArrayList<>();
-        Set<Joint> done = new LinkedHashSet<>();
         for (Joint corner : here) {
             if (!here.contains(corner.in.start)) {
                 Joint last = corner;
-                done.add(last);
                 while (here.contains(last.out.end)) {
                     last = last.out.end;
-                    done.add(last);
                 }
                 rays.add(new Ray(corner.in, false));
                 rays.add(new Ray(last.out, true));
@@ -460,8 +457,8 @@ final class Front {
 
         /** Counter-clockwise from the direction of x; of two that point the same way the leaving one first: no roof is between. */
         static int compare(Ray one, Ray other) {
-            boolean oneLow = one.y() < 0 || one.y() == 0 && one.x() < 0;
-            boolean otherLow = other.y() < 0 || other.y() == 0 && other.x() < 0;
+            boolean oneLow = one.y() < 0 || (one.y() == 0 && one.x() < 0);
+            boolean otherLow = other.y() < 0 || (other.y() == 0 && other.x() < 0);
             if (oneLow != otherLow) {
                 return oneLow ? 1 : -1;
             }

@@ -98,8 +98,10 @@ final class Meeting {
     }
 
     /** Adds sign · speed · (p·q - r·s) to a sum and what it may be wrong by to its error. */
-    private static void tally(double[] sum, EavePlane plane, double p, double q, double r, double s, int sign) {
+    private static void tally(double[] sum, EavePlane plane, double p, long whole, double r, long other, int sign) {
         double speed = plane.speed();
+        double q = (double) whole;
+        double s = (double) other;
         sum[0] += sign * speed * (p * q - r * s);
         sum[1] += NOISE * speed * (Math.abs(p * q) + Math.abs(r * s));
     }

@@ -205,10 +205,10 @@ final class WallPlan {
     double[] box() {
         double[] box = {Double.MAX_VALUE, Double.MAX_VALUE, 0, 0};
         for (Wall wall : rings.get(0)) {
-            box[0] = Math.min(box[0], wall.x);
-            box[1] = Math.min(box[1], wall.y);
-            box[2] = Math.max(box[2], wall.x);
-            box[3] = Math.max(box[3], wall.y);
+            box[0] = Math.min(box[0], (double) wall.x);
+            box[1] = Math.min(box[1], (double) wall.y);
+            box[2] = Math.max(box[2], (double) wall.x);
+            box[3] = Math.max(box[3], (double) wall.y);
         }
         return box;
     }
