@@ -64,6 +64,7 @@ class ArchitectureTest {
             room("finding").uses("units", "geometry"),
             room("reference").uses("units", "finding").imports(LISTS),
             room("roof").uses("units", "geometry", "finding", "reference"),
+            room("footprint").uses(ROOF_AND_BELOW),
             room("wind").uses(ROOF_AND_BELOW),
             room("underlayment").uses(ROOF_AND_BELOW),
             room("panel").uses(ROOF_AND_BELOW),

@@ -1,0 +1,68 @@
+package org.thalweg.footprint;
+
+import java.util.OptionalInt;
+
+/**
+ * Why no roof is answered.
+ *
+ * @param reason what is wrong
+ * @param side   the side it was noticed at, if it was one
+ * @param detail for people
+ */
+public record NoRoof(Reason reason, OptionalInt side, String detail) implements Rise {
+
+    /** A reason never changes its meaning. */
+    public enum Reason {
+        /** Fewer than three corners are left once corners in line and corners at one place are one. */
+        TOO_FEW_CORNERS,
+        /** More sides or courtyards than are worked on. */
+        TOO_MANY_SIDES,
+        /** A coordinate is no number, or the plan is larger than is worked on. */
+        TOO_LARGE,
+        /** A pitch so close to level or to upright that the slope is no roof. */
+        PITCH_EXTREME,
+        /** A ring crosses or touches itself or another ring. */
+        RINGS_CROSS,
+        /** A courtyard outside the outline, or inside another courtyard. */
+        COURTYARD_OUTSIDE,
+        /** Two sides in one line meet at a corner and have different pitches: one of them would have no slope. */
+        PITCHES_IN_LINE,
+        /** A gable beside an inner corner: its wall would run on into the building. */
+        GABLE_AT_INNER_CORNER,
+        /** Slopes never meet over some part of the plan: too many of its sides are gables. */
+        NEVER_CLOSES,
+        /** A slope surrounds another part of the roof, touches itself, or has no area. */
+        SLOPE_NOT_SIMPLE,
+        /** The eaves met in a way that could not be told apart. */
+        NOT_RESOLVED,
+        /** More steps than are taken for one plan. */
+        TOO_MUCH_WORK,
+        /** A roof was found, but did not pass one of its checks. */
+        CHECK_FAILED
+    }
+
+    static NoRoof because(Reason reason, String detail) {
+        return new NoRoof(reason, OptionalInt.empty(), detail);
+    }
+
+    static NoRoof because(Reason reason, int side, String detail) {
+        return new NoRoof(reason, OptionalInt.of(side), detail);
+    }
+
+    /** Carries a reason out of the depth of the search; never leaves this room. */
+    static final class Stop extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        private final transient NoRoof why;
+
+        Stop(NoRoof why) {
+            super(why.toString(), null, false, false);
+            this.why = why;
+        }
+
+        NoRoof why() {
+            return why;
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package org.thalweg.footprint;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+
+/**
+ * A sum of whole multiples of the {@linkplain EavePlane#speed speeds} of a few planes, each a whole number times a square
+ * root. Its sign is exact: roots whose radicands make a square together are counted together, and square roots of which no
+ * two do are linearly independent over the rationals (Besicovitch 1940), so the sum is nought only if every count is. If it
+ * is not nought, working with more and more digits must tell its sign.
+ */
+final class RootSum {
+
+    private static final int FIRST_BITS = 128;
+
+    /** At most two triples of planes are compared. */
+    private final EavePlane[] planes = new EavePlane[8];
+
+    private final BigInteger[] counts = new BigInteger[8];
+    private int size;
+
+    /** Adds {@code count} times the speed of {@code plane}. */
+    RootSum add(BigInteger count, EavePlane plane) {
+        BigInteger whole = count.multiply(plane.weight());
+        if (whole.signum() == 0) {
+            return this;
+        }
+        for (int i = 0; i < size; i++) {
+            EavePlane kin = planes[i];
+            if (kin.squareLength() == plane.squareLength()) {
+                counts[i] = counts[i].add(whole.multiply(kin.scale()));
+                return this;
+            }
+            // sqrt(r) = sqrt(r·k) / k · sqrt(k): counts are kept over the radicand of the first of each kin.
+            BigInteger root = plane.rootWith(kin);
+            if (root.signum() > 0) {
+                counts[i] = counts[i].add(whole.multiply(root));
+                return this;
+            }
+        }
+        planes[size] = plane;
+        counts[size++] = whole.multiply(plane.scale());
+        return this;
+    }
+
+    int signum() {
+        int sign = 0;
+        boolean mixed = false;
+        for (int i = 0; i < size; i++) {
+            int one = counts[i].signum();
+            mixed |= one * sign < 0;
+            sign = one == 0 ? sign : one;
+        }
+        return mixed ? scaled(8)[0].signum() : sign;
+    }
+
+    /** The value to some 90 binary digits. */
+    BigDecimal value() {
+        int sign = 0;
+        for (int i = 0; i < size; i++) {
+            sign |= counts[i].signum();
+        }
+        if (sign == 0) {
+            return BigDecimal.ZERO;
+        }
+        BigInteger[] scaled = scaled(90);
+        return new BigDecimal(scaled[0]).divide(new BigDecimal(BigInteger.ONE.shiftLeft(scaled[1].intValueExact())));
+    }
+
+    /** The value times two to a power, and the power; more than 2^{@code sure} times as large as its error. */
+    private BigInteger[] scaled(int sure) {
+        for (int bits = FIRST_BITS; ; bits *= 2) {
+            BigInteger sum = BigInteger.ZERO;
+            BigInteger error = BigInteger.ZERO;
+            for (int i = 0; i < size; i++) {
+                sum = sum.add(counts[i].multiply(planes[i].inverseRoot(bits)));
+                error = error.add(counts[i].abs());
+            }
+            if (sum.abs().compareTo(error.shiftLeft(sure)) > 0) {
+                return new BigInteger[] {sum, BigInteger.valueOf(bits)};
+            }
+        }
+    }
+}
