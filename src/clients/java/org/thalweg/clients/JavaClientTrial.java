@@ -70,7 +70,8 @@ class JavaClientTrial {
         Object answer =
                 switch (Examples.path(example)) {
                     case "/v1/layouts" ->
-                        new LayoutsApi(client).layOutRoof(whole(example, request, LayoutRequest.class));
+                        new LayoutsApi(client)
+                                .layOutRoof(whole(example, request, LayoutRequest.class), null, null, null, null);
                     case "/v1/quotes" ->
                         new QuotesApi(client).quoteTakeoff(whole(example, request, QuoteRequest.class));
                     case "/v1/repricings" ->
@@ -82,7 +83,8 @@ class JavaClientTrial {
                         new TakeoffsApi(client).takeOffRoof(whole(example, request, LayoutRequest.class));
                     case "/v1/trims" -> new TrimsApi(client).layOutTrims(whole(example, request, TrimsRequest.class));
                     case "/v1/valleys" ->
-                        new ValleysApi(client).layOutValley(whole(example, request, ValleyRequest.class));
+                        new ValleysApi(client)
+                                .layOutValley(whole(example, request, ValleyRequest.class), null, null, null, null);
                     default -> throw new AssertionError("no call for " + example);
                 };
         assertReadWhole(Examples.answered(example, request), answer);
@@ -145,7 +147,7 @@ class JavaClientTrial {
         LayoutRequest request = json.readValue(Examples.request("layouts-shed"), LayoutRequest.class);
         request.getPanel().setCover("18 furlongs");
         assertThatExceptionOfType(ApiException.class)
-                .isThrownBy(() -> new LayoutsApi(client).layOutRoof(request))
+                .isThrownBy(() -> new LayoutsApi(client).layOutRoof(request, null, null, null, null))
                 .satisfies(refused -> {
                     assertThat(refused.getCode()).isEqualTo(400);
                     Problem problem = json.readValue(refused.getResponseBody(), Problem.class);

@@ -79,8 +79,24 @@ public class LayoutResource {
                                 "order",
                                 "findings"
                             }))
-    @Parameter(ref = "sheet")
-    @Parameter(ref = "paper")
+    @Parameter(
+            name = "sheet",
+            in = ParameterIn.QUERY,
+            description = "Which sheet of what is drawn, 1 the first, as SVG or PDF. Default all of them.",
+            schema =
+                    @Schema(
+                            type = SchemaType.INTEGER,
+                            format = "int32",
+                            minimum = "1",
+                            maximum = "" + Limits.DRAWN_SHEETS))
+    @Parameter(
+            name = "paper",
+            in = ParameterIn.QUERY,
+            description = "What it is drawn on, the long side level. Default `letter` for inches and feet, else `a4`.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"a4", "letter"}))
     @Parameter(
             name = "list",
             in = ParameterIn.QUERY,

@@ -188,6 +188,14 @@ class ContractTest {
     }
 
     @Test
+    void whatStandsBehindTheQuestionMarkIsTold() {
+        for (String path : List.of("~1v1~1layouts", "~1v1~1valleys")) {
+            assertThat(contract.at("/paths/" + path + "/post/parameters").findValuesAsText("name"))
+                    .containsExactly("view", "sheet", "paper", "list");
+        }
+    }
+
+    @Test
     void everyRefusalIsAProblem() {
         eachOperation(
                 (at, operation) -> operation.path("responses").properties().forEach(entry -> {
