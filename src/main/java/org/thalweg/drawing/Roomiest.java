@@ -43,12 +43,9 @@ public final class Roomiest {
         boolean inside = false;
         double nearest = Double.POSITIVE_INFINITY;
         for (double[] ring : rings) {
+            inside ^= Inside.of(ring, x, y);
             for (int i = 0; i < ring.length; i += 2) {
                 int next = (i + 2) % ring.length;
-                if (ring[i + 1] > y != ring[next + 1] > y
-                        && x < ring[i] + (y - ring[i + 1]) / (ring[next + 1] - ring[i + 1]) * (ring[next] - ring[i])) {
-                    inside = !inside;
-                }
                 nearest = Math.min(nearest, distance(ring, i, next, x, y));
                 if (nearest <= least) {
                     return 0;

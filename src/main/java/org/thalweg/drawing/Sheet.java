@@ -61,11 +61,6 @@ public final class Sheet {
         strokes.add(new Stroke.Run(corners, true, Optional.of(pen), Optional.empty()));
     }
 
-    /** Draws a closed outline and fills it. */
-    public void ring(double[] corners, Pen pen, Ink fill) {
-        strokes.add(new Stroke.Run(corners, true, Optional.of(pen), Optional.of(fill)));
-    }
-
     /** Fills a shape and draws no outline. */
     public void fill(double[] corners, Ink ink) {
         strokes.add(new Stroke.Run(corners, true, Optional.empty(), Optional.of(ink)));

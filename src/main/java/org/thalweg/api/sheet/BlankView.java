@@ -71,23 +71,6 @@ record BlankView(
         return Math.max(Math.max(foot, head) * 1.15, bounds.width() * 0.5);
     }
 
-    /** The lowest and the highest place on {@code outline} that is so far across; {@code low} and {@code high} off it. */
-    static double[] stretch(List<PlanePoint> outline, double across, double low, double high) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < outline.size(); i++) {
-            PlanePoint from = outline.get(i);
-            PlanePoint to = outline.get((i + 1) % outline.size());
-            double run = to.across() - from.across();
-            if ((from.across() - across) * (to.across() - across) <= 0) {
-                double up = run == 0 ? from.up() : from.up() + (to.up() - from.up()) * (across - from.across()) / run;
-                least = Math.min(least, up);
-                most = Math.max(most, up);
-            }
-        }
-        return least <= most ? new double[] {least, most} : new double[] {low, high};
-    }
-
     private List<PlanePoint> corners() {
         List<PlanePoint> corners = new ArrayList<>(outline);
         slits.forEach(slit -> {

@@ -47,10 +47,10 @@ public final class Blanks {
     /** Every panel, pan and trim of a roof. */
     public static byte[] of(LayoutAnswer answer) {
         Blanks blanks = new Blanks(answer.units().length());
-        blanks.begin("Panels: the part from rib to rib; the metal of the seams is not drawn");
+        blanks.begin(PANEL, "Panels: the part from rib to rib; the metal of the seams is not drawn");
         answer.panels().forEach(blanks::panel);
         blanks.pans(answer.valleys());
-        blanks.begin("Trims");
+        blanks.begin(TRIM, "Trims");
         answer.trims().forEach(blanks::trim);
         return blanks.dxf.bytes();
     }
@@ -63,17 +63,10 @@ public final class Blanks {
     }
 
     /** A new row above all that is drawn. */
-    private void begin(String heading) {
+    private void begin(String goods, String heading) {
         floor = Math.ceil(highest + 4 * room);
         right = 0;
-        dxf.words(
-                heading.startsWith("Pan") && !heading.startsWith("Panel")
-                        ? PAN + MARK
-                        : heading.startsWith("Trim") ? TRIM + MARK : PANEL + MARK,
-                heading,
-                0,
-                floor - 3 * room,
-                letters);
+        dxf.words(goods + MARK, heading, 0, floor - 3 * room, letters);
     }
 
     private void panel(PanelAnswer panel) {
@@ -84,7 +77,7 @@ public final class Blanks {
     }
 
     private void pans(List<ValleyAnswer> valleys) {
-        begin("Pans of valleys");
+        begin(PAN, "Pans of valleys");
         for (ValleyAnswer valley : valleys) {
             for (PieceAnswer piece : valley.pieces()) {
                 double at = place(Places.of(piece.blank().outline()), PAN, piece.mark());

@@ -30,10 +30,10 @@ final class FastenerSheets {
 
     private FastenerSheets() {}
 
-    static void add(Packet packet, LayoutAnswer answer) {
+    static void add(Packet packet, LayoutAnswer answer, List<LaidPlaneView> views) {
         Map<String, List<FastenerAnswer>> rows = answer.fasteners().stream().collect(groupingBy(FastenerAnswer::plane));
         Map<String, List<ClipAnswer>> clips = answer.clips().stream().collect(groupingBy(ClipAnswer::plane));
-        for (LaidPlaneView view : LaidPlaneView.of(answer)) {
+        for (LaidPlaneView view : views) {
             List<FastenerAnswer> own = rows.getOrDefault(view.plane().id(), List.of());
             List<ClipAnswer> seams = clips.getOrDefault(view.plane().id(), List.of());
             if (!own.isEmpty() || !seams.isEmpty()) {

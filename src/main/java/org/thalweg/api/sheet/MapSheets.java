@@ -38,23 +38,23 @@ final class MapSheets {
     private final Sheet sheet;
     private final Fit fit;
 
-    private MapSheets(LayoutAnswer answer, Sheet sheet, Area area) {
+    private MapSheets(LayoutAnswer answer, List<LaidPlaneView> views, Sheet sheet, Area area) {
         this.answer = answer;
-        this.views = LaidPlaneView.of(answer);
+        this.views = views;
         this.sheet = sheet;
         this.fit =
                 Fit.middle(Bounds.of(LaidPlaneView.plans(views)), answer.units().length(), area);
     }
 
-    static void add(Packet packet, LayoutAnswer answer) {
+    static void add(Packet packet, LayoutAnswer answer, List<LaidPlaneView> views) {
         Sheet sheet = packet.open(View.MAP.word(), View.MAP.title());
         Area field = packet.field();
         MapSheets map = new MapSheets(
-                answer, sheet, field.leftPart(field.width() - LEGEND).inside(MARGIN));
+                answer, views, sheet, field.leftPart(field.width() - LEGEND).inside(MARGIN));
         sheet.scale(map.fit.scale().stated() + " in plan");
         map.draw();
         map.legend(field.beyond(field.width() - LEGEND));
-        tables(packet, answer);
+        tables(packet, answer, views);
     }
 
     private void draw() {
@@ -197,7 +197,7 @@ final class MapSheets {
         rest.note("Axes of the roof as posted; true north is not known.");
     }
 
-    private static void tables(Packet packet, LayoutAnswer answer) {
+    private static void tables(Packet packet, LayoutAnswer answer, List<LaidPlaneView> views) {
         Flow flow = new Flow(packet, View.MAP.word(), "Planes and edges");
         flow.heading("Planes", 40);
         Table planes = new Table()
@@ -208,7 +208,7 @@ final class MapSheets {
                 .figures("panels")
                 .words("laid from the", 60)
                 .figures("first panel");
-        for (LaidPlaneView view : LaidPlaneView.of(answer)) {
+        for (LaidPlaneView view : views) {
             planes.row(
                     view.plane().id(),
                     Lettered.pitch(view.plane().pitch()),

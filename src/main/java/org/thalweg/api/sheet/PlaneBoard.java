@@ -10,6 +10,7 @@ import org.thalweg.drawing.Arrow;
 import org.thalweg.drawing.Bounds;
 import org.thalweg.drawing.Fit;
 import org.thalweg.drawing.Ink;
+import org.thalweg.drawing.Inside;
 import org.thalweg.drawing.Label;
 import org.thalweg.drawing.Pen;
 import org.thalweg.drawing.Sheet;
@@ -25,6 +26,7 @@ final class PlaneBoard {
     private final LaidPlaneView view;
     private final Sheet sheet;
     private final Fit fit;
+    private final double[] outline;
 
     PlaneBoard(LaidPlaneView view, Sheet sheet, LengthUnit unit, Area area) {
         this.view = view;
@@ -33,6 +35,7 @@ final class PlaneBoard {
         shapes.add(view.outline());
         view.panels().forEach(panel -> shapes.add(LaidPlaneView.shown(panel)));
         this.fit = Fit.middle(Bounds.of(shapes), unit, area);
+        this.outline = fit.corners(view.outline());
         sheet.scale(fit.scale().stated() + " in the plane");
     }
 
@@ -83,7 +86,7 @@ final class PlaneBoard {
         }
         double outX = -alongY / length;
         double outY = alongX / length;
-        double side = inside((ends[0] + ends[2]) / 2 + outX, (ends[1] + ends[3]) / 2 + outY) ? -1 : 1;
+        double side = Inside.of(outline, (ends[0] + ends[2]) / 2 + outX, (ends[1] + ends[3]) / 2 + outY) ? -1 : 1;
         double turn = Upright.turn(alongX, alongY);
         Label whole = Label.of(text, Type.SMALL).onPaper();
         boolean fits = whole.width() < length * 1.4 + 20;
@@ -103,19 +106,6 @@ final class PlaneBoard {
                 }
             }
         }
-    }
-
-    private boolean inside(double x, double y) {
-        double[] ring = fit.corners(view.outline());
-        boolean inside = false;
-        for (int i = 0; i < ring.length; i += 2) {
-            int next = (i + 2) % ring.length;
-            if (ring[i + 1] > y != ring[next + 1] > y
-                    && x < ring[i] + (y - ring[i + 1]) / (ring[next + 1] - ring[i + 1]) * (ring[next] - ring[i])) {
-                inside = !inside;
-            }
-        }
-        return inside;
     }
 
     /** An arrow up the slope in the upper left corner of {@code area}, with the plane's pitch; what a plane without one is. */

@@ -32,9 +32,9 @@ final class PlaneSheets {
         this.board = new PlaneBoard(view, sheet, unit, area);
     }
 
-    static void add(Packet packet, LayoutAnswer answer) {
+    static void add(Packet packet, LayoutAnswer answer, List<LaidPlaneView> views) {
         Area field = packet.field();
-        for (LaidPlaneView view : LaidPlaneView.of(answer)) {
+        for (LaidPlaneView view : views) {
             Sheet sheet =
                     packet.open(View.PLANES.word(), "Plane " + view.plane().id());
             sheet.words(facts(view, answer), field.left(), field.top() + Type.TEXT.size(), Type.TEXT);

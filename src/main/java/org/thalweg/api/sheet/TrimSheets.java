@@ -15,6 +15,7 @@ import org.thalweg.api.wire.TrimAnswer.EndAnswer;
 import org.thalweg.api.wire.TrimAnswer.MeetingAnswer;
 import org.thalweg.api.wire.TrimAnswer.PieceAnswer;
 import org.thalweg.drawing.Area;
+import org.thalweg.drawing.Bounds;
 import org.thalweg.drawing.Flow;
 import org.thalweg.drawing.Ink;
 import org.thalweg.drawing.LegendLine;
@@ -224,21 +225,17 @@ final class TrimSheets {
 
     private static BlankView view(TrimAnswer trim, Shape shape, List<PieceAnswer> pieces) {
         BlankAnswer blank = pieces.get(0).blank();
-        double foot = Double.POSITIVE_INFINITY;
-        double head = Double.NEGATIVE_INFINITY;
-        double width = 0;
-        for (PlanePoint corner : blank.outline()) {
-            foot = Math.min(foot, corner.up());
-            head = Math.max(head, corner.up());
-            width = Math.max(width, corner.across());
-        }
+        double[] outline = Places.of(blank.outline());
+        double width = Bounds.of(List.of(outline)).right();
         List<BlankView.Line> lines = new ArrayList<>();
         List<Double> borders = new ArrayList<>();
         List<String> across = new ArrayList<>();
         for (BendLine bend : trim.bendLines()) {
             double at = bend.at().value();
-            double[] stretch = BlankView.stretch(blank.outline(), at, foot, head);
-            lines.add(new BlankView.Line(new PlanePoint(at, stretch[0]), new PlanePoint(at, stretch[1])));
+            double[] chord = Chords.along(outline, at);
+            if (chord.length == 2) {
+                lines.add(new BlankView.Line(new PlanePoint(at, chord[0]), new PlanePoint(at, chord[1])));
+            }
             borders.add(at);
             across.add(bend.at().tape());
         }
