@@ -1,6 +1,6 @@
 package org.thalweg.api;
 
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,23 +43,9 @@ final class SheetReader {
             @Nullable String job,
             Set<View> views) {
         Faults faults = Faults.none();
-        Optional<View> asked =
-                word("view", view, View::of, views.stream().map(View::word).toList(), faults);
+        Optional<View> asked = word("view", view, views, View::word, faults);
         Optional<Integer> number = sheet(sheet, faults);
-        Optional<Paper> on = word(
-                "paper",
-                paper,
-                Paper::of,
-                Arrays.stream(Paper.values()).map(Paper::word).toList(),
-                faults);
-        if (asked.isPresent() && !views.contains(asked.get())) {
-            throw NoAnswer.of(
-                    Problem.BAD_REQUEST,
-                    unknown(
-                            "view",
-                            asked.get().word(),
-                            views.stream().map(View::word).toList()));
-        }
+        Optional<Paper> on = word("paper", paper, List.of(Paper.values()), Paper::word, faults);
         if (!faults.isEmpty()) {
             throw NoAnswer.of(Problem.BAD_REQUEST, faults);
         }
@@ -73,15 +59,7 @@ final class SheetReader {
      */
     static SheetList list(@Nullable String list, List<SheetList> lists) {
         Faults faults = Faults.none();
-        List<String> words = lists.stream().map(SheetList::word).toList();
-        Optional<SheetList> asked = word(
-                "list",
-                list,
-                name -> lists.stream()
-                        .filter(known -> known.word().equals(name))
-                        .findFirst(),
-                words,
-                faults);
+        Optional<SheetList> asked = word("list", list, lists, SheetList::word, faults);
         if (!faults.isEmpty()) {
             throw NoAnswer.of(Problem.BAD_REQUEST, faults);
         }
@@ -89,19 +67,17 @@ final class SheetReader {
     }
 
     private static <W> Optional<W> word(
-            String parameter,
-            @Nullable String given,
-            Function<String, Optional<W>> of,
-            List<String> known,
-            Faults faults) {
+            String parameter, @Nullable String given, Collection<W> known, Function<W, String> called, Faults faults) {
         if (given == null) {
             return Optional.empty();
         }
-        Optional<W> word = of.apply(given);
-        if (word.isEmpty()) {
-            faults.add(() -> unknown(parameter, given, known));
+        Optional<W> asked =
+                known.stream().filter(one -> called.apply(one).equals(given)).findFirst();
+        if (asked.isEmpty()) {
+            faults.add(
+                    () -> unknown(parameter, given, known.stream().map(called).toList()));
         }
-        return word;
+        return asked;
     }
 
     private static Optional<Integer> sheet(@Nullable String given, Faults faults) {

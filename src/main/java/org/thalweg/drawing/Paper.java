@@ -1,7 +1,5 @@
 package org.thalweg.drawing;
 
-import java.util.Arrays;
-import java.util.Optional;
 import org.thalweg.units.LengthUnit;
 
 /** Sheets to print on, the long side level. Sizes in points, of which an inch holds 72 [published: ISO 216; ANSI Y14.1]. */
@@ -22,10 +20,6 @@ public enum Paper {
     /** What lies in the printer of who measures in {@code unit}. */
     public static Paper usual(LengthUnit unit) {
         return unit.inInches() ? LETTER : A4;
-    }
-
-    public static Optional<Paper> of(String word) {
-        return Arrays.stream(values()).filter(paper -> paper.word.equals(word)).findFirst();
     }
 
     /** How callers write it. */

@@ -1,8 +1,5 @@
 package org.thalweg.api.sheet;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** Parts of an answer that are drawn, in the order of a packet. */
 public enum View {
     MAP("map", "Roof map", "The roof seen from above: edges by kind, panels, openings, which way water runs."),
@@ -50,9 +47,5 @@ public enum View {
     /** What is to be seen on its sheets, in a sentence. */
     public String shows() {
         return shows;
-    }
-
-    public static Optional<View> of(String word) {
-        return Arrays.stream(values()).filter(view -> view.word.equals(word)).findFirst();
     }
 }
