@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.thalweg.footprint.RoofOver.Bound;
+import org.thalweg.footprint.RoofOver.BoundKind;
 import org.thalweg.footprint.RoofOver.Corner;
 import org.thalweg.footprint.RoofOver.Seam;
 import org.thalweg.footprint.RoofOver.SeamKind;
@@ -34,13 +36,15 @@ final class FoundRoof {
         double step = 1.0 / WallPlan.STEPS;
         double rise = plan.heightOfTime() * step;
         Map<Integer, Integer> numbers = new HashMap<>();
-        List<List<Integer>> rings = lines.rings();
+        List<List<SlopeLines.Line>> rings = lines.rings();
         for (int i = 0; i < rings.size(); i++) {
             if (rings.get(i).isEmpty()) {
                 continue;
             }
             List<Integer> ring = new ArrayList<>();
-            for (int node : rings.get(i)) {
+            List<Bound> bounds = new ArrayList<>();
+            for (SlopeLines.Line line : rings.get(i)) {
+                int node = line.from();
                 Integer number = numbers.get(node);
                 if (number == null) {
                     number = corners.size();
@@ -48,6 +52,7 @@ final class FoundRoof {
                     corners.add(new Corner(nodes.x(node) * step, nodes.y(node) * step, nodes.time(node) * rise));
                 }
                 ring.add(number);
+                bounds.add(bound(line, lines, allWalls));
             }
             List<Integer> own = new ArrayList<>();
             List<Integer> sides = new ArrayList<>();
@@ -59,9 +64,19 @@ final class FoundRoof {
             }
             sides.sort(null);
             walls.add(own);
-            slopes.add(new Slope(sides, allWalls.get(i).pitch().orElseThrow(), ring));
+            slopes.add(new Slope(
+                    sides, new RoofOver.Rises(0), allWalls.get(i).pitch().orElseThrow(), ring, bounds));
         }
         findSeams(allWalls);
+    }
+
+    private static Bound bound(SlopeLines.Line line, SlopeLines lines, List<Wall> allWalls) {
+        if (line.beside() == SlopeLines.NONE) {
+            return new Bound(BoundKind.EAVE, allWalls.get(line.slope()).sides().get(0));
+        }
+        return lines.isUpright(line.beside())
+                ? new Bound(BoundKind.GABLE, allWalls.get(line.beside()).sides().get(0))
+                : new Bound(BoundKind.SEAM, -1);
     }
 
     private void findSeams(List<Wall> allWalls) {
@@ -72,8 +87,8 @@ final class FoundRoof {
                 int from = ring.get(i);
                 int to = ring.get((i + 1) % ring.size());
                 if (lines.put(key(from, to), new Line(slope, from, to)) != null) {
-                    throw new NoRoof.Stop(
-                            NoRoof.because(NoRoof.Reason.CHECK_FAILED, "two slopes lie on the same side of a line"));
+                    throw RoofCheck.failed("two slopes lie on the same side of a line")
+                            .stop();
                 }
             }
         }
@@ -88,7 +103,8 @@ final class FoundRoof {
                 } else if (slope < other.slope) {
                     seams.add(new Seam(kind(allWalls, slope, other.slope, from, to), slope, other.slope, from, to));
                 } else if (slope == other.slope) {
-                    throw new NoRoof.Stop(NoRoof.because(NoRoof.Reason.SLOPE_NOT_SIMPLE, "a slope meets itself"));
+                    throw SlopeLines.notSimple(slopes.get(slope).sides().get(0), "meets itself")
+                            .stop();
                 }
             }
         }

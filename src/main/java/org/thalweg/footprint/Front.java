@@ -29,6 +29,8 @@ import org.thalweg.footprint.NoRoof.Reason;
  */
 final class Front {
 
+    private static final String UNRESOLVED = ". Move a corner by a millimetre, or draw the roof as points and planes.";
+
     /** A stretch of one eave between two corners. */
     static final class Stretch {
         private final EavePlane plane;
@@ -123,7 +125,7 @@ final class Front {
         List<Stretch> made = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             made.add(stretch(ring.get(i), slopes[i]));
-            lines.add(slopes[i], first[i], first[(i + 1) % n]);
+            lines.add(slopes[i], SlopeLines.NONE, first[i], first[(i + 1) % n]);
         }
         for (int i = 0; i < n; i++) {
             join(made.get((i + n - 1) % n), made.get(i), first[i]);
@@ -145,7 +147,10 @@ final class Front {
             bringUp();
             Coming first = queue.poll();
             if (first == null) {
-                throw stop(Reason.NEVER_CLOSES, "some of its slopes never meet others: fewer sides can be gables");
+                throw stop(
+                        Reason.NEVER_CLOSES,
+                        "Some slopes never meet others, so part of the plan has no roof: too many sides go up as gables. Give"
+                                + " one of them a pitch.");
             }
             if (!mayHappen(first)) {
                 continue;
@@ -290,7 +295,7 @@ final class Front {
             Ray leaving = rays.get((first + i) % rays.size());
             Ray coming = rays.get((first + i + 1) % rays.size());
             if (!leaving.leaves || coming.leaves) {
-                throw stop(Reason.NOT_RESOLVED, "eaves cross where several of them meet");
+                throw stop(Reason.NOT_RESOLVED, "Eaves cross where several of them meet" + UNRESOLVED);
             }
             join(coming.stretch, leaving.stretch, node);
         }
@@ -299,8 +304,8 @@ final class Front {
     /** Ends a corner at a node: what it has drawn is where two slopes meet. */
     private void end(Joint corner, int node) {
         corner.gone = true;
-        lines.add(corner.in.slope, corner.node, node);
-        lines.add(corner.out.slope, node, corner.node);
+        lines.add(corner.in.slope, corner.out.slope, corner.node, node);
+        lines.add(corner.out.slope, corner.in.slope, node, corner.node);
     }
 
     private void vanish(Stretch stretch) {
@@ -323,7 +328,8 @@ final class Front {
         if (corner.turn() < 0 && (in.plane.upright() || out.plane.upright())) {
             throw stop(
                     Reason.GABLE_AT_INNER_CORNER,
-                    "beside an inner corner the wall of a gable would run on into the building: give the side a pitch");
+                    "Beside an inner corner the wall of a gable would run on into the building. Give the side a pitch, or draw"
+                            + " the roof as points and planes.");
         }
         in.end = corner;
         out.start = corner;
@@ -360,7 +366,7 @@ final class Front {
         } else {
             Meeting place = Meeting.of(steeper.plane, flatter.plane, beyond.plane, tally);
             if (place == null || beyond == flatter) {
-                throw stop(Reason.NOT_RESOLVED, "eaves in one line end nowhere");
+                throw stop(Reason.NOT_RESOLVED, "Eaves in one line end nowhere" + UNRESOLVED);
             }
             node = nodes.add(place);
             end(far, node);
@@ -370,8 +376,8 @@ final class Front {
         int from = inIsFlatter ? corner.node : node;
         int to = inIsFlatter ? node : corner.node;
         if (from != to) {
-            lines.add(flatter.slope, from, to);
-            lines.add(steeper.slope, to, from);
+            lines.add(flatter.slope, steeper.slope, from, to);
+            lines.add(steeper.slope, flatter.slope, to, from);
         }
         join(inIsFlatter ? flatter : beyond, inIsFlatter ? beyond : flatter, node);
     }
@@ -382,14 +388,14 @@ final class Front {
         Stretch other = corner.out;
         Joint across = one.start;
         if (across != other.end) {
-            throw stop(Reason.NOT_RESOLVED, "eaves that lie back on back do not end together");
+            throw stop(Reason.NOT_RESOLVED, "Eaves that lie back on back do not end together" + UNRESOLVED);
         }
         corner.gone = true;
         across.gone = true;
         vanish(one);
         vanish(other);
-        lines.add(one.slope, corner.node, across.node);
-        lines.add(other.slope, across.node, corner.node);
+        lines.add(one.slope, other.slope, corner.node, across.node);
+        lines.add(other.slope, one.slope, across.node, corner.node);
     }
 
     /** Puts into the queue what the corners and stretches made just now may come to. */
@@ -441,7 +447,7 @@ final class Front {
     }
 
     private static NoRoof.Stop stop(Reason reason, String detail) {
-        return new NoRoof.Stop(NoRoof.because(reason, detail));
+        return NoRoof.because(reason, detail).stop();
     }
 
     /** A stretch as it is seen from a place: it leaves from there, or comes to it from where it points. */

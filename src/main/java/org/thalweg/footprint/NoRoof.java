@@ -1,15 +1,28 @@
 package org.thalweg.footprint;
 
+import java.util.Optional;
 import java.util.OptionalInt;
+import org.thalweg.units.Measure;
 
 /**
  * Why no roof is answered.
  *
  * @param reason what is wrong
  * @param side   the side it was noticed at, if it was one
- * @param detail for people
+ * @param other  another side that has part in it
+ * @param detail for people: what is wrong and what to do. {@code {side}} and {@code {other}} stand where the names of the
+ *               sides go, {@code {actual}} and {@code {limit}} where the figures go
+ * @param actual the figure found
+ * @param limit  the figure it was held against
  */
-public record NoRoof(Reason reason, OptionalInt side, String detail) implements Rise {
+public record NoRoof(
+        Reason reason,
+        OptionalInt side,
+        OptionalInt other,
+        String detail,
+        Optional<Measure> actual,
+        Optional<Measure> limit)
+        implements Rise {
 
     /** A reason never changes its meaning. */
     public enum Reason {
@@ -17,14 +30,20 @@ public record NoRoof(Reason reason, OptionalInt side, String detail) implements 
         TOO_FEW_CORNERS,
         /** More sides or courtyards than are worked on. */
         TOO_MANY_SIDES,
-        /** A coordinate is no number, or the plan is larger than is worked on. */
+        /** The plan is larger than is worked on. */
         TOO_LARGE,
         /** A pitch so close to level or to upright that the slope is no roof. */
         PITCH_EXTREME,
+        /** A change of pitch at or below the one before it, or below the eave. */
+        HEIGHTS_OUT_OF_ORDER,
         /** A ring crosses or touches itself or another ring. */
         RINGS_CROSS,
         /** A courtyard outside the outline, or inside another courtyard. */
         COURTYARD_OUTSIDE,
+        /** Eaves moved out by their overhangs leave no room for a side between them, or cross. */
+        OVERHANG_TOO_WIDE,
+        /** Two sides in one line have different overhangs: their eaves would not meet. */
+        OVERHANGS_IN_LINE,
         /** Two sides in one line meet at a corner and have different pitches: one of them would have no slope. */
         PITCHES_IN_LINE,
         /** A gable beside an inner corner: its wall would run on into the building. */
@@ -42,11 +61,24 @@ public record NoRoof(Reason reason, OptionalInt side, String detail) implements 
     }
 
     static NoRoof because(Reason reason, String detail) {
-        return new NoRoof(reason, OptionalInt.empty(), detail);
+        return new NoRoof(reason, OptionalInt.empty(), OptionalInt.empty(), detail, Optional.empty(), Optional.empty());
     }
 
     static NoRoof because(Reason reason, int side, String detail) {
-        return new NoRoof(reason, OptionalInt.of(side), detail);
+        return new NoRoof(
+                reason, OptionalInt.of(side), OptionalInt.empty(), detail, Optional.empty(), Optional.empty());
+    }
+
+    NoRoof with(int otherSide) {
+        return new NoRoof(reason, side, OptionalInt.of(otherSide), detail, actual, limit);
+    }
+
+    NoRoof with(Measure found, Measure heldAgainst) {
+        return new NoRoof(reason, side, other, detail, Optional.of(found), Optional.of(heldAgainst));
+    }
+
+    Stop stop() {
+        return new Stop(this);
     }
 
     /** Carries a reason out of the depth of the search; never leaves this room. */

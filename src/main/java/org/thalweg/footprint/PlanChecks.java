@@ -56,8 +56,13 @@ final class PlanChecks {
                 if (cross(sides.get(i), sides.get(k))) {
                     int side = sides.get(i)[0].sides().get(0);
                     int other = sides.get(k)[0].sides().get(0);
-                    throw new NoRoof.Stop(NoRoof.because(
-                            Reason.RINGS_CROSS, side, "sides %d and %d cross or touch".formatted(side, other)));
+                    throw NoRoof.because(
+                                    Reason.RINGS_CROSS,
+                                    side,
+                                    "{side} and {other} cross or touch. Maybe two corners are in the wrong order, or one is"
+                                            + " given twice; parts of a house that touch at a corner only are two roofs.")
+                            .with(other)
+                            .stop();
                 }
             }
         }
@@ -66,10 +71,12 @@ final class PlanChecks {
             for (int k = 0; k < rings.size(); k++) {
                 if (k != i && inside(rings.get(k), corner) != (k == 0)) {
                     int side = corner.sides().get(0);
-                    throw new NoRoof.Stop(NoRoof.because(
-                            Reason.COURTYARD_OUTSIDE,
-                            side,
-                            "the courtyard at side %d is outside the outline or in another one".formatted(side)));
+                    throw NoRoof.because(
+                                    Reason.COURTYARD_OUTSIDE,
+                                    side,
+                                    "This courtyard is outside of the outline, or in another courtyard. Move it, or ask for"
+                                            + " the building in the yard as a roof of its own.")
+                            .stop();
                 }
             }
         }

@@ -27,6 +27,11 @@ final class RoofCheck {
 
     /** A micrometre. Corners are known a thousand times better. */
     private static final double NEAR = 1e-6;
+
+    private static final String FAILED =
+            "A roof was found and did not pass its checks, so it is not answered. This is a fault of"
+                    + " the service; draw the roof as points and planes, and report the request. What did not pass: ";
+
     /** Of an area, or of a height: what sums of doubles lose. */
     private static final double PART = 1e-9;
 
@@ -62,7 +67,7 @@ final class RoofCheck {
                 found = isAt(ring.get(i), walls.get(wall)) && isAt(ring.get((i + 1) % ring.size()), plan.after(wall));
             }
             if (!found) {
-                throw failed(slope, "does not stand on its wall");
+                throw failed(slope, "does not stand on its wall").stop();
             }
         }
     }
@@ -80,10 +85,7 @@ final class RoofCheck {
             Corner b = roof.corners().get(ring.get((i + 1) % n));
             for (int k = i + 2; k < n && (i > 0 || k < n - 1); k++) {
                 if (cross(a, b, roof.corners().get(ring.get(k)), roof.corners().get(ring.get((k + 1) % n)))) {
-                    throw new NoRoof.Stop(NoRoof.because(
-                            Reason.SLOPE_NOT_SIMPLE,
-                            side(slope),
-                            "the slope of side %d crosses itself".formatted(side(slope))));
+                    throw SlopeLines.notSimple(side(slope), "crosses itself").stop();
                 }
             }
         }
@@ -122,10 +124,11 @@ final class RoofCheck {
             Corner place = roof.corners().get(number);
             double height = offLine(start, end, place) * tan;
             if (!(Math.abs(height - place.height()) <= (NEAR + 2 * PART * Math.abs(height)) * Math.max(1, tan))) {
-                throw failed(slope, "is %.9f m high where its pitch makes %.9f m".formatted(place.height(), height));
+                throw failed(slope, "is %.9f m high where its pitch makes %.9f m".formatted(place.height(), height))
+                        .stop();
             }
             if (!(place.height() >= 0)) {
-                throw failed(slope, "reaches below its eave");
+                throw failed(slope, "reaches below its eave").stop();
             }
         }
     }
@@ -146,11 +149,13 @@ final class RoofCheck {
             length += distance(from, to);
             boolean eave = from.height() == 0 && to.height() == 0;
             if (!eave && !onGable(from, to)) {
-                throw failed(line.slope(), "ends neither at a wall nor at another slope");
+                throw failed(line.slope(), "ends neither at a wall nor at another slope")
+                        .stop();
             }
         }
         if (!(Math.abs(length - perimeter) <= NEAR + PART * perimeter)) {
-            throw failed("its rim is %.9f m long, its walls %.9f m".formatted(length, perimeter));
+            throw failed("its rim is %.9f m long, its walls %.9f m".formatted(length, perimeter))
+                    .stop();
         }
     }
 
@@ -206,13 +211,15 @@ final class RoofCheck {
             // A corner may be a micrometre off, over the whole reach of the slope.
             double slack = 4 * NEAR * reach * Math.max(1, slope.pitch().tan()) + PART * trueArea;
             if (!(area > -slack) || !(Math.abs(trueArea - overCosine) <= slack)) {
-                throw failed(i, "has %.9f m², by its pitch %.9f m²".formatted(trueArea, overCosine));
+                throw failed(i, "has %.9f m², by its pitch %.9f m²".formatted(trueArea, overCosine))
+                        .stop();
             }
             sum += area;
             size += Math.abs(area);
         }
         if (!(Math.abs(sum - planArea) <= NEAR + PART * size)) {
-            throw failed("its slopes cover %.9f m² of a plan of %.9f m²".formatted(sum, planArea));
+            throw failed("its slopes cover %.9f m² of a plan of %.9f m²".formatted(sum, planArea))
+                    .stop();
         }
     }
 
@@ -223,7 +230,7 @@ final class RoofCheck {
                 double right = lowest(seam.right());
                 double height = roof.corners().get(seam.from()).height();
                 if (!(height >= Math.max(left, right) - NEAR)) {
-                    throw failed(seam.left(), "breaks below its eave");
+                    throw failed(seam.left(), "breaks below its eave").stop();
                 }
             }
         }
@@ -241,11 +248,12 @@ final class RoofCheck {
         int characteristic = roof.corners().size() - lines + roof.slopes().size();
         if (characteristic != 2 - plan.rings().size()) {
             throw failed("%d corners, %d lines and %d slopes over %d rings do not add up"
-                    .formatted(
-                            roof.corners().size(),
-                            lines,
-                            roof.slopes().size(),
-                            plan.rings().size()));
+                            .formatted(
+                                    roof.corners().size(),
+                                    lines,
+                                    roof.slopes().size(),
+                                    plan.rings().size()))
+                    .stop();
         }
     }
 
@@ -253,12 +261,11 @@ final class RoofCheck {
         return roof.slopes().get(slope).sides().get(0);
     }
 
-    private NoRoof.Stop failed(int slope, String what) {
-        return new NoRoof.Stop(NoRoof.because(
-                Reason.CHECK_FAILED, side(slope), "the slope of side %d %s".formatted(side(slope), what)));
+    private NoRoof failed(int slope, String what) {
+        return NoRoof.because(Reason.CHECK_FAILED, side(slope), FAILED + "the slope of {side} " + what + ".");
     }
 
-    private static NoRoof.Stop failed(String what) {
-        return new NoRoof.Stop(NoRoof.because(Reason.CHECK_FAILED, what));
+    static NoRoof failed(String what) {
+        return NoRoof.because(Reason.CHECK_FAILED, FAILED + what + ".");
     }
 }

@@ -11,19 +11,34 @@ final class SlopeLines {
 
     private final int[] united;
     private final boolean[] upright;
-    private final List<int[]> lines = new ArrayList<>();
+    private final int[] sides;
+    private final List<Line> lines = new ArrayList<>();
 
-    /** @param upright which slopes are gables: their lines are not kept */
-    SlopeLines(boolean[] upright) {
+    /** Nothing is on the other side: an eave. */
+    static final int NONE = -1;
+
+    /** A line as it was noted: what united later is not yet in it. */
+    record Line(int slope, int beside, int from, int to) {}
+
+    /**
+     * @param upright which slopes are gables: their lines are not kept
+     * @param sides   the side each of them stands on
+     */
+    SlopeLines(boolean[] upright, int[] sides) {
+        this.sides = sides.clone();
         this.upright = upright.clone();
         united = new int[upright.length];
         Arrays.setAll(united, i -> i);
     }
 
-    /** A line with the slope to its left, from one node to another. */
-    void add(int slope, int from, int to) {
+    /**
+     * A line with the slope to its left, from one node to another.
+     *
+     * @param beside the slope or gable on its other side, {@link #NONE} at an eave
+     */
+    void add(int slope, int beside, int from, int to) {
         if (!upright[slope]) {
-            lines.add(new int[] {slope, from, to});
+            lines.add(new Line(slope, beside, from, to));
         }
     }
 
@@ -43,51 +58,60 @@ final class SlopeLines {
         return root;
     }
 
-    /** The ring of nodes round every slope by its number; empty for those that are gables or part of another. */
-    List<List<Integer>> rings() {
-        List<List<int[]>> bySlope = new ArrayList<>();
+    boolean isUpright(int slope) {
+        return upright[slope];
+    }
+
+    /** The ring of lines round every slope by its number; empty for those that are gables or part of another. */
+    List<List<Line>> rings() {
+        List<List<Line>> bySlope = new ArrayList<>();
         for (int i = 0; i < united.length; i++) {
             bySlope.add(new ArrayList<>());
         }
-        for (int[] line : lines) {
-            bySlope.get(slopeOf(line[0])).add(line);
+        for (Line line : lines) {
+            bySlope.get(slopeOf(line.slope)).add(line);
         }
-        List<List<Integer>> rings = new ArrayList<>();
+        List<List<Line>> rings = new ArrayList<>();
         for (int slope = 0; slope < united.length; slope++) {
             rings.add(ring(slope, bySlope.get(slope)));
         }
         return rings;
     }
 
-    private static List<Integer> ring(int slope, List<int[]> lines) {
-        List<Integer> ring = new ArrayList<>();
+    private List<Line> ring(int slope, List<Line> lines) {
+        List<Line> ring = new ArrayList<>();
+        int side = sides[slope];
         if (lines.isEmpty()) {
             return ring;
         }
-        Map<Integer, Integer> next = new HashMap<>();
-        for (int[] line : lines) {
-            if (next.put(line[1], line[2]) != null) {
-                throw notSimple(slope, "touches itself");
+        Map<Integer, Line> next = new HashMap<>();
+        for (Line line : lines) {
+            if (next.put(line.from, line) != null) {
+                throw notSimple(side, "touches itself").stop();
             }
         }
-        int start = lines.get(0)[1];
+        int start = lines.get(0).from;
         int node = start;
         do {
-            ring.add(node);
-            Integer to = next.remove(node);
-            if (to == null) {
-                throw notSimple(slope, "is not closed");
+            Line line = next.remove(node);
+            if (line == null) {
+                throw notSimple(side, "is not closed").stop();
             }
-            node = to;
+            ring.add(line);
+            node = line.to;
         } while (node != start);
         if (!next.isEmpty()) {
-            throw notSimple(slope, "surrounds another part of the roof");
+            throw notSimple(side, "surrounds another part of the roof").stop();
         }
         return ring;
     }
 
-    private static NoRoof.Stop notSimple(int slope, String what) {
-        return new NoRoof.Stop(NoRoof.because(
-                NoRoof.Reason.SLOPE_NOT_SIMPLE, slope, "the slope of side %d %s".formatted(slope, what)));
+    /** @param side whose slope it is */
+    static NoRoof notSimple(int side, String what) {
+        return NoRoof.because(
+                NoRoof.Reason.SLOPE_NOT_SIMPLE,
+                side,
+                "The slope of {side} would be no simple surface: it %s. Give the sides round it other pitches, or draw the"
+                        + " roof as points and planes.".formatted(what));
     }
 }

@@ -1,5 +1,7 @@
 package org.thalweg.footprint;
 
+import org.thalweg.units.Count;
+
 /** Counts the work of one plan of walls, and stops it where more is asked than one plan may cost. */
 final class Tally {
 
@@ -21,9 +23,12 @@ final class Tally {
     void steps(long count) {
         steps += count;
         if (steps > most) {
-            throw new NoRoof.Stop(NoRoof.because(
-                    NoRoof.Reason.TOO_MUCH_WORK,
-                    "its eaves meet in more ways than are told apart for one plan (%d steps)".formatted(most)));
+            throw NoRoof.because(
+                            NoRoof.Reason.TOO_MUCH_WORK,
+                            "Eaves meet in too many ways: following them takes {actual} steps and more, {limit} at most."
+                                    + " Ask for parts of the roof by themselves.")
+                    .with(new Count(steps), new Count(most))
+                    .stop();
         }
     }
 

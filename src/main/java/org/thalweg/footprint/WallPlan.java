@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.thalweg.footprint.NoRoof.Reason;
+import org.thalweg.units.Count;
+import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;
 
 /**
@@ -20,7 +22,6 @@ final class WallPlan {
     static final int STEPS = 1 << 20;
 
     static final int MOST_SIDES = 2_000;
-    static final int MOST_COURTYARDS = 100;
     /** 2^30 steps: what {@link EavePlane} can hold. Metres. */
     static final double LARGEST = 1024;
     /** Our own bounds: nobody roofs at less than 1 in 100, and steeper than 50 to 1 is a wall. */
@@ -68,16 +69,18 @@ final class WallPlan {
     }
 
     static WallPlan of(Footprint footprint) {
-        if (footprint.sides() > MOST_SIDES || footprint.courtyards().size() > MOST_COURTYARDS) {
-            throw stop(
-                    Reason.TOO_MANY_SIDES,
-                    "%d sides and %d courtyards, more than the %d and %d that are worked on"
-                            .formatted(footprint.sides(), footprint.courtyards().size(), MOST_SIDES, MOST_COURTYARDS));
+        if (footprint.sides() > MOST_SIDES) {
+            throw NoRoof.because(
+                            Reason.TOO_MANY_SIDES,
+                            "{actual} sides in all, {limit} at most. Leave out corners in line, or ask for"
+                                    + " parts of the roof by themselves.")
+                    .with(new Count(footprint.sides()), new Count(MOST_SIDES))
+                    .stop();
         }
         int number = 0;
         for (List<WallSide> ring : footprint.rings()) {
             if (ring.size() < 3) {
-                throw stop(Reason.TOO_FEW_CORNERS, "a ring of %d corners".formatted(ring.size()));
+                throw tooFew(number);
             }
             for (WallSide side : ring) {
                 check(side, footprint.outline().get(0), number++);
@@ -87,20 +90,24 @@ final class WallPlan {
     }
 
     private static void check(WallSide side, WallSide first, int number) {
-        // Not (a <= b), so that what is no number is caught as well.
-        if (!(Math.abs(side.x() - first.x()) <= LARGEST / 2 && Math.abs(side.y() - first.y()) <= LARGEST / 2)) {
-            throw new NoRoof.Stop(NoRoof.because(
-                    Reason.TOO_LARGE,
-                    number,
-                    "side %d starts more than %.0f m from the first corner".formatted(number, LARGEST / 2)));
+        double far = Math.max(Math.abs(side.x() - first.x()), Math.abs(side.y() - first.y()));
+        if (far > LARGEST / 2) {
+            throw NoRoof.because(
+                            Reason.TOO_LARGE,
+                            number,
+                            "{side} starts {actual} from the first corner along x or y, {limit} at most. Check the unit.")
+                    .with(Length.metres(far), Length.metres(LARGEST / 2))
+                    .stop();
         }
         double tan = side.pitch().map(Pitch::tan).orElse(1.0);
         if (!(tan >= LEAST_TAN && tan <= MOST_TAN)) {
-            throw new NoRoof.Stop(NoRoof.because(
-                    Reason.PITCH_EXTREME,
-                    number,
-                    "side %d rises %.4f per run of 1, outside %.2f to %.0f; a side that goes up as a wall is a gable"
-                            .formatted(number, tan, LEAST_TAN, MOST_TAN)));
+            throw NoRoof.because(
+                            Reason.PITCH_EXTREME,
+                            number,
+                            "{side} has a pitch of {actual}, {limit} at %s. A side whose wall goes straight up is a gable."
+                                    .formatted(tan > 1 ? "most" : "least"))
+                    .with(side.pitch().orElseThrow(), new Pitch(12 * (tan > 1 ? MOST_TAN : LEAST_TAN), 12))
+                    .stop();
         }
     }
 
@@ -121,14 +128,14 @@ final class WallPlan {
             }
         }
         if (walls.size() < 3) {
-            throw stop(Reason.TOO_FEW_CORNERS, "a ring has fewer than three corners that are apart");
+            throw tooFew(first);
         }
         if (PlanChecks.turnsLeft(walls) != outline) {
             walls = reversed(walls);
         }
         walls = straightened(walls);
         if (walls.size() < 3) {
-            throw stop(Reason.TOO_FEW_CORNERS, "a ring has fewer than three corners that are not in line");
+            throw tooFew(first);
         }
         return walls;
     }
@@ -236,10 +243,13 @@ final class WallPlan {
                 EavePlane next = planes.get((i + 1) % planes.size());
                 if (planes.get(i).turnTo(next) == 0) {
                     int side = ring.get((i + 1) % planes.size()).sides.get(0);
-                    throw new NoRoof.Stop(NoRoof.because(
-                            Reason.PITCHES_IN_LINE,
-                            side,
-                            "side %d runs in line with the one before and has another pitch".formatted(side)));
+                    throw NoRoof.because(
+                                    Reason.PITCHES_IN_LINE,
+                                    side,
+                                    "{side} runs in line with {other} and rises in another way: the steeper slope would be"
+                                            + " covered by the flatter. Give both one pitch, or set one of them back.")
+                            .with(ring.get(i).sides.get(0))
+                            .stop();
                 }
             }
             all.add(planes);
@@ -247,7 +257,12 @@ final class WallPlan {
         return all;
     }
 
-    private static NoRoof.Stop stop(Reason reason, String detail) {
-        return new NoRoof.Stop(NoRoof.because(reason, detail));
+    private static NoRoof.Stop tooFew(int side) {
+        return NoRoof.because(
+                        Reason.TOO_FEW_CORNERS,
+                        side,
+                        "This ring has {actual} corners that are apart and not in line, {limit} at least.")
+                .with(new Count(2), new Count(3))
+                .stop();
     }
 }

@@ -41,7 +41,7 @@ final class Plans {
     static List<WallSide> pitched(List<WallSide> ring, String... pitches) {
         List<WallSide> pitched = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
-            pitched.add(new WallSide(ring.get(i).x(), ring.get(i).y(), Pitch.read(pitches[i])));
+            pitched.add(WallSide.of(ring.get(i).x(), ring.get(i).y(), Pitch.read(pitches[i])));
         }
         return pitched;
     }

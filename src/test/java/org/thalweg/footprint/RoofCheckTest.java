@@ -19,7 +19,7 @@ class RoofCheckTest {
     private static final Tally TALLY = new Tally(1_000_000);
 
     private final Nodes nodes = new Nodes(PLAN.box());
-    private final SlopeLines lines = new SlopeLines(new boolean[4]);
+    private final SlopeLines lines = new SlopeLines(new boolean[4], new int[] {0, 1, 2, 3});
 
     /** Corners of the walls, then the ridge's ends where these planes meet. */
     private void corners(EavePlane south, EavePlane east, EavePlane north, EavePlane west) {
@@ -40,7 +40,7 @@ class RoofCheckTest {
 
     private void ring(int slope, int... ring) {
         for (int i = 0; i < ring.length; i++) {
-            lines.add(slope, ring[i], ring[(i + 1) % ring.length]);
+            lines.add(slope, slope, ring[i], ring[(i + 1) % ring.length]);
         }
     }
 
@@ -110,8 +110,8 @@ class RoofCheckTest {
     @Test
     void aRingThatIsNotClosedIsNoticed() {
         corners(plane(0), plane(1), plane(2), plane(3));
-        lines.add(0, 0, 1);
-        lines.add(0, 1, 5);
+        lines.add(0, 0, 0, 1);
+        lines.add(0, 0, 1, 5);
         assertThat(why().reason()).isEqualTo(Reason.SLOPE_NOT_SIMPLE);
     }
 

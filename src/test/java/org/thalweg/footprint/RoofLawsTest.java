@@ -84,7 +84,7 @@ class RoofLawsTest {
         int n = ring.size();
         // A side starts at what was its end.
         List<WallSide> reversed = IntStream.range(0, n)
-                .mapToObj(i -> new WallSide(
+                .mapToObj(i -> WallSide.of(
                         ring.get(n - 1 - i).x(),
                         ring.get(n - 1 - i).y(),
                         ring.get((2 * n - 2 - i) % n).pitch()))
@@ -112,7 +112,7 @@ class RoofLawsTest {
             List<WallSide> ring = new ArrayList<>(plan.ring());
             ring.add(
                     side + 1,
-                    new WallSide(
+                    WallSide.of(
                             start.x() + 0.3 * (end.x() - start.x()),
                             start.y() + 0.3 * (end.y() - start.y()),
                             start.pitch()));
@@ -132,7 +132,7 @@ class RoofLawsTest {
         List<WallSide> changed = new ArrayList<>();
         for (WallSide side : plan.ring()) {
             double[] corner = change.apply(new double[] {side.x(), side.y()});
-            changed.add(new WallSide(corner[0], corner[1], side.pitch()));
+            changed.add(WallSide.of(corner[0], corner[1], side.pitch()));
         }
         same(plan, changed, change);
     }

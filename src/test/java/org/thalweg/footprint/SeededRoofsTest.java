@@ -85,7 +85,7 @@ class SeededRoofsTest {
 
     private static List<WallSide> varied(List<WallSide> ring, Random random) {
         return ring.stream()
-                .map(side -> new WallSide(side.x(), side.y(), Pitch.read(TRADE.get(random.nextInt(TRADE.size())))))
+                .map(side -> WallSide.of(side.x(), side.y(), Pitch.read(TRADE.get(random.nextInt(TRADE.size())))))
                 .toList();
     }
 
@@ -103,7 +103,7 @@ class SeededRoofsTest {
                                     ring.get((i + 2) % n).y())
                             > 0;
             WallSide side = ring.get(i);
-            gabled.add(outer && random.nextInt(3) == 0 ? new WallSide(side.x(), side.y(), Optional.empty()) : side);
+            gabled.add(outer && random.nextInt(3) == 0 ? WallSide.of(side.x(), side.y(), Optional.empty()) : side);
         }
         return gabled;
     }
