@@ -1,51 +1,67 @@
 package org.thalweg.footprint;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
-import org.jspecify.annotations.Nullable;
+import java.math.MathContext;
 
 /**
- * The plane that rises from an eave: at time t its eave lies where a·x + b·y = c + speed·t, with the roof still to come on
- * the side where the left is greater. Time is height, whole numbers are steps of the grid of {@link WallPlan}, and speed is the
- * weight (the cotangent of the pitch, made whole; 0 for a gable) times the length of (a, b). Sides in one line with one pitch
- * have one and the same plane.
+ * The plane that rises from an eave: at time t its eave lies where a·x + b·y = c + shift·length / unit + speed·t, with the
+ * roof still to come on the side where the left is greater. The length is that of (a, b); time is height, whole numbers are
+ * steps of the grid of {@link WallPlan}, and speed is the weight (the cotangent of the pitch, made whole; 0 for a gable) times
+ * the length. The shift is 0 for what rises from the walls; a slope that takes over from another further up has the one with
+ * which both are at the same place then. Sides in one line that rise in one way have one and the same plane.
  */
 final class EavePlane {
 
-    private static final int[] SIEVES = {64, 63 * 65, 11 * 17 * 19};
-    private static final boolean[][] SQUARES = squares();
+    private static final MathContext DIGITS = new MathContext(60);
 
     private final int number;
     private final long a;
     private final long b;
-    private final long c;
     private final BigInteger weight;
     private final long squareLength;
-    private final BigInteger scale;
+    private final Root length;
+    private final BigInteger unit;
+    private final BigInteger whole;
+    private final BigInteger shift;
+    private final long c;
     private final double speed;
     private final double offset;
-    private final int[] rests = new int[SIEVES.length];
-
-    private @Nullable BigInteger inverse;
-    private int inverseBits;
 
     /**
+     * What rises from a wall.
+     *
      * @param a 2^30 at most either way, without a common factor with {@code b}
      * @param b 2^30 at most
      * @param c 2^61 at most
      */
     EavePlane(int number, long a, long b, long c, BigInteger weight) {
+        this(number, a, b, c, weight, BigInteger.ZERO, BigInteger.ONE);
+    }
+
+    /** @param unit the height of time 1, in steps; the same for all planes of a plan */
+    EavePlane(int number, long a, long b, long c, BigInteger weight, BigInteger shift, BigInteger unit) {
         this.number = number;
         this.a = a;
         this.b = b;
         this.c = c;
         this.weight = weight;
+        this.shift = shift;
         squareLength = a * a + b * b;
-        scale = BigInteger.valueOf(squareLength);
+        length = new Root(BigInteger.valueOf(squareLength));
+        this.unit = unit;
+        whole = BigInteger.valueOf(c).multiply(unit);
         speed = weight.doubleValue() * Math.sqrt((double) squareLength);
-        offset = (double) c;
-        for (int i = 0; i < SIEVES.length; i++) {
-            rests[i] = (int) (squareLength % SIEVES[i]);
-        }
+        offset = shift.signum() == 0 ? (double) c : shiftedOffset();
+    }
+
+    private double shiftedOffset() {
+        BigDecimal root = BigDecimal.valueOf(squareLength).sqrt(DIGITS);
+        return new BigDecimal(shift)
+                .multiply(root)
+                .add(new BigDecimal(whole))
+                .divide(new BigDecimal(unit), DIGITS)
+                .doubleValue();
     }
 
     int number() {
@@ -64,7 +80,7 @@ final class EavePlane {
         return c;
     }
 
-    /** c as a double, within 2^-53 of itself. */
+    /** c and the shift as a double, within 2^-53 of itself. */
     double offset() {
         return offset;
     }
@@ -82,12 +98,26 @@ final class EavePlane {
         return weight.signum() == 0;
     }
 
-    long squareLength() {
-        return squareLength;
+    Root length() {
+        return length;
     }
 
-    BigInteger scale() {
-        return scale;
+    /** The height of time 1, in steps. */
+    BigInteger unit() {
+        return unit;
+    }
+
+    /** c in units. */
+    BigInteger whole() {
+        return whole;
+    }
+
+    BigInteger shift() {
+        return shift;
+    }
+
+    boolean shifted() {
+        return shift.signum() != 0;
     }
 
     /** Above 0 where {@code next} turns left from this one, seen along the eaves; exact. */
@@ -98,38 +128,5 @@ final class EavePlane {
     /** Above 0 if both run the same way, for planes that are parallel; exact. */
     boolean runsWith(EavePlane other) {
         return a * other.a + b * other.b > 0;
-    }
-
-    /** The root of both radicands multiplied, 0 if that is no whole number. */
-    BigInteger rootWith(EavePlane other) {
-        for (int i = 0; i < SIEVES.length; i++) {
-            if (!SQUARES[i][(int) ((long) rests[i] * other.rests[i] % SIEVES[i])]) {
-                return BigInteger.ZERO;
-            }
-        }
-        BigInteger[] root = scale.multiply(other.scale).sqrtAndRemainder();
-        return root[1].signum() == 0 ? root[0] : BigInteger.ZERO;
-    }
-
-    /** 2^{@code bits} over the length of (a, b), rounded down. */
-    BigInteger inverseRoot(int bits) {
-        BigInteger known = inverse;
-        if (known == null || bits > inverseBits) {
-            known = BigInteger.ONE.shiftLeft(2 * bits).divide(scale).sqrt();
-            inverse = known;
-            inverseBits = bits;
-        }
-        return bits == inverseBits ? known : known.shiftRight(inverseBits - bits);
-    }
-
-    private static boolean[][] squares() {
-        boolean[][] squares = new boolean[SIEVES.length][];
-        for (int i = 0; i < SIEVES.length; i++) {
-            squares[i] = new boolean[SIEVES[i]];
-            for (long root = 0; root < SIEVES[i]; root++) {
-                squares[i][(int) (root * root % SIEVES[i])] = true;
-            }
-        }
-        return squares;
     }
 }

@@ -2,6 +2,7 @@ package org.thalweg.footprint;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.thalweg.geometry.Tolerance;
 
 /**
  * The plan of the walls. Sides are numbered through: first those of the outline, then those of each courtyard, in the order
@@ -9,16 +10,24 @@ import java.util.List;
  *
  * @param outline    the sides of the outer ring
  * @param courtyards rings inside it that stay open to the sky
+ * @param tolerance  how well it was measured: corners this close are one, and corners this close to a line are on it
  */
-public record Footprint(List<WallSide> outline, List<List<WallSide>> courtyards) {
+public record Footprint(List<WallSide> outline, List<List<WallSide>> courtyards, Tolerance tolerance) {
+
+    /** As well as the grid can tell. */
+    static final Tolerance EXACT = new Tolerance(1e-7);
 
     public Footprint {
         outline = List.copyOf(outline);
         courtyards = courtyards.stream().map(List::copyOf).toList();
     }
 
+    Footprint(List<WallSide> outline, List<List<WallSide>> courtyards) {
+        this(outline, courtyards, EXACT);
+    }
+
     public static Footprint of(List<WallSide> outline) {
-        return new Footprint(outline, List.of());
+        return new Footprint(outline, List.of(), EXACT);
     }
 
     List<List<WallSide>> rings() {

@@ -1,6 +1,5 @@
 package org.thalweg.footprint;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.thalweg.units.Length;
 
@@ -27,33 +26,24 @@ public final class Footprints {
     }
 
     private static RoofOver rise(WallPlan plan) {
-        List<WallPlan.Wall> walls = new ArrayList<>();
-        plan.rings().forEach(walls::addAll);
-        boolean[] upright = new boolean[walls.size()];
-        int[] sides = new int[walls.size()];
-        for (int i = 0; i < upright.length; i++) {
-            upright[i] = walls.get(i).pitch().isEmpty();
-            sides[i] = walls.get(i).sides().get(0);
-        }
-        List<List<EavePlane>> planes = plan.planes();
+        Faces faces = new Faces(plan);
         Nodes nodes = new Nodes(plan.box());
-        SlopeLines lines = new SlopeLines(upright, sides);
+        SlopeLines lines = new SlopeLines(faces);
         Tally tally = new Tally(MOST_STEPS);
-        Front front = new Front(planes.stream().flatMap(List::stream).distinct().toList(), nodes, lines, tally);
-        int wall = 0;
-        for (List<EavePlane> ring : planes) {
-            int[] numbers = new int[ring.size()];
-            for (int i = 0; i < numbers.length; i++) {
-                numbers[i] = wall++;
-                nodes.addWallCorner(
-                        walls.get(numbers[i]).x(), walls.get(numbers[i]).y());
-            }
+        faces.walls().forEach(wall -> nodes.addWallCorner(wall.x(), wall.y()));
+        Eaves eaves = new Eaves(faces.planes().size(), nodes, lines, tally);
+        for (List<Faces.Eave> ring : faces.rings()) {
             // Corners of walls are the first nodes: they have the number of the wall that starts there.
-            front.add(ring, numbers, numbers);
+            eaves.add(
+                    ring.stream()
+                            .map(eave -> faces.all().get(eave.face()).plane())
+                            .toList(),
+                    ring.stream().mapToInt(Faces.Eave::face).toArray(),
+                    ring.stream().mapToInt(Faces.Eave::corner).toArray());
         }
-        front.rise();
-        FoundRoof found = new FoundRoof(plan, walls, nodes, lines);
-        RoofCheck.check(plan, walls, found);
-        return found.placed(new RoofOver.Ways(nodes.size() - walls.size(), tally.exactSigns()));
+        new Front(eaves, faces.planes(), faces.turns(tally), nodes, tally).rise();
+        FoundRoof found = new FoundRoof(plan, faces, nodes, lines);
+        RoofCheck.check(plan, faces, found);
+        return found.placed(new RoofOver.Ways(nodes.size() - faces.walls().size(), tally.exactSigns()));
     }
 }

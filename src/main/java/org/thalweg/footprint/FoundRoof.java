@@ -4,37 +4,52 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.thalweg.footprint.Faces.Face;
 import org.thalweg.footprint.RoofOver.Bound;
 import org.thalweg.footprint.RoofOver.BoundKind;
 import org.thalweg.footprint.RoofOver.Corner;
 import org.thalweg.footprint.RoofOver.Seam;
 import org.thalweg.footprint.RoofOver.SeamKind;
 import org.thalweg.footprint.RoofOver.Slope;
+import org.thalweg.footprint.WallPlan.Spot;
 import org.thalweg.footprint.WallPlan.Wall;
 
-/** What the rising eaves have drawn, in metres from the grid's origin: corners, slopes, and the lines between them. */
+/**
+ * What the rising eaves have drawn, in metres from the grid's origin: corners, surfaces (slopes, and gables that stand inside the
+ * walls), and the lines between them.
+ */
 final class FoundRoof {
 
     /** A seam that slopes less is level, as in the room roof: about 3.5 cm a metre. */
     private static final double LEVEL = Math.tan(Math.toRadians(2));
 
-    /** A line round a slope, the slope to its left. */
-    record Line(int slope, int from, int to) {}
+    private static final double STEP = 1.0 / WallPlan.STEPS;
+
+    /**
+     * A slope, or a gable inside the walls.
+     *
+     * @param faces   the faces it is made of, in order
+     * @param corners its ring: numbers of corners
+     * @param bounds  what the lines of its ring are
+     */
+    record Surface(List<Integer> faces, List<Integer> corners, List<Bound> bounds) {}
+
+    /** A line round a surface, that to its left. */
+    record Line(int surface, int from, int to) {}
 
     private final WallPlan plan;
+    private final Faces faces;
     private final List<Corner> corners = new ArrayList<>();
-    private final List<Slope> slopes = new ArrayList<>();
-    /** For each slope, the walls it rises from. */
-    private final List<List<Integer>> walls = new ArrayList<>();
-
-    private final List<Seam> seams = new ArrayList<>();
-    /** Lines with a slope on one side only: eaves, and what runs up a gable. */
+    private final List<Surface> surfaces = new ArrayList<>();
+    /** Two lines each, one for either surface, that of the lower number first. */
+    private final List<Line[]> seams = new ArrayList<>();
+    /** Lines with a surface on one side only: eaves, and what runs along a gable that is a wall. */
     private final List<Line> rim = new ArrayList<>();
 
-    FoundRoof(WallPlan plan, List<Wall> allWalls, Nodes nodes, SlopeLines lines) {
+    FoundRoof(WallPlan plan, Faces faces, Nodes nodes, SlopeLines lines) {
         this.plan = plan;
-        double step = 1.0 / WallPlan.STEPS;
-        double rise = plan.heightOfTime() * step;
+        this.faces = faces;
         Map<Integer, Integer> numbers = new HashMap<>();
         List<List<SlopeLines.Line>> rings = lines.rings();
         for (int i = 0; i < rings.size(); i++) {
@@ -44,117 +59,94 @@ final class FoundRoof {
             List<Integer> ring = new ArrayList<>();
             List<Bound> bounds = new ArrayList<>();
             for (SlopeLines.Line line : rings.get(i)) {
-                int node = line.from();
-                Integer number = numbers.get(node);
-                if (number == null) {
-                    number = corners.size();
-                    numbers.put(node, number);
-                    corners.add(new Corner(nodes.x(node) * step, nodes.y(node) * step, nodes.time(node) * rise));
-                }
-                ring.add(number);
-                bounds.add(bound(line, lines, allWalls));
+                ring.add(numbers.computeIfAbsent(line.from(), node -> corner(nodes, node)));
+                bounds.add(bound(i, line.beside()));
             }
-            List<Integer> own = new ArrayList<>();
-            List<Integer> sides = new ArrayList<>();
-            for (int wall = i; wall < allWalls.size(); wall++) {
-                if (lines.slopeOf(wall) == i) {
-                    own.add(wall);
-                    sides.addAll(allWalls.get(wall).sides());
-                }
-            }
-            sides.sort(null);
-            walls.add(own);
-            slopes.add(new Slope(
-                    sides, new RoofOver.Rises(0), allWalls.get(i).pitch().orElseThrow(), ring, bounds));
+            int united = i;
+            List<Integer> own = IntStream.range(i, rings.size())
+                    .filter(face -> lines.slopeOf(face) == united)
+                    .boxed()
+                    .toList();
+            surfaces.add(new Surface(own, ring, bounds));
         }
-        findSeams(allWalls);
+        findSeams();
     }
 
-    private static Bound bound(SlopeLines.Line line, SlopeLines lines, List<Wall> allWalls) {
-        if (line.beside() == SlopeLines.NONE) {
-            return new Bound(BoundKind.EAVE, allWalls.get(line.slope()).sides().get(0));
-        }
-        return lines.isUpright(line.beside())
-                ? new Bound(BoundKind.GABLE, allWalls.get(line.beside()).sides().get(0))
-                : new Bound(BoundKind.SEAM, -1);
+    private int corner(Nodes nodes, int node) {
+        corners.add(new Corner(nodes.x(node) * STEP, nodes.y(node) * STEP, faces.height(nodes.time(node))));
+        return corners.size() - 1;
     }
 
-    private void findSeams(List<Wall> allWalls) {
+    private Bound bound(int face, int beside) {
+        if (beside == SlopeLines.NONE) {
+            return new Bound(BoundKind.EAVE, faces.side(face));
+        }
+        Face other = faces.all().get(beside);
+        if (!other.upright()) {
+            return new Bound(BoundKind.SEAM, -1);
+        }
+        // Of two faces over one wall the higher has the greater number.
+        if (faces.over(beside, face)) {
+            return new Bound(BoundKind.GABLE_FOOT, faces.side(beside));
+        }
+        return faces.over(face, beside)
+                ? new Bound(BoundKind.EAVE, faces.side(face))
+                : new Bound(BoundKind.GABLE, faces.side(beside));
+    }
+
+    private void findSeams() {
         Map<Long, Line> lines = new HashMap<>();
-        for (int slope = 0; slope < slopes.size(); slope++) {
-            List<Integer> ring = slopes.get(slope).corners();
-            for (int i = 0; i < ring.size(); i++) {
-                int from = ring.get(i);
-                int to = ring.get((i + 1) % ring.size());
-                if (lines.put(key(from, to), new Line(slope, from, to)) != null) {
+        for (int surface = 0; surface < surfaces.size(); surface++) {
+            for (Line line : lines(surface)) {
+                if (lines.put(key(line.from, line.to), line) != null) {
                     throw RoofCheck.failed("two slopes lie on the same side of a line")
                             .stop();
                 }
             }
         }
-        for (int slope = 0; slope < slopes.size(); slope++) {
-            List<Integer> ring = slopes.get(slope).corners();
-            for (int i = 0; i < ring.size(); i++) {
-                int from = ring.get(i);
-                int to = ring.get((i + 1) % ring.size());
-                Line other = lines.get(key(to, from));
+        for (int surface = 0; surface < surfaces.size(); surface++) {
+            for (Line line : lines(surface)) {
+                Line other = lines.get(key(line.to, line.from));
                 if (other == null) {
-                    rim.add(new Line(slope, from, to));
-                } else if (slope < other.slope) {
-                    seams.add(new Seam(kind(allWalls, slope, other.slope, from, to), slope, other.slope, from, to));
-                } else if (slope == other.slope) {
-                    throw SlopeLines.notSimple(slopes.get(slope).sides().get(0), "meets itself")
-                            .stop();
+                    rim.add(line);
+                } else if (surface < other.surface) {
+                    seams.add(new Line[] {line, other});
+                } else if (surface == other.surface) {
+                    throw SlopeLines.notSimple(side(surface), "meets itself").stop();
                 }
             }
         }
+    }
+
+    private List<Line> lines(int surface) {
+        List<Integer> ring = surfaces.get(surface).corners;
+        return IntStream.range(0, ring.size())
+                .mapToObj(i -> new Line(surface, ring.get(i), ring.get((i + 1) % ring.size())))
+                .toList();
     }
 
     private static long key(int from, int to) {
         return ((long) from << 32) | to;
     }
 
-    private SeamKind kind(List<Wall> allWalls, int left, int right, int from, int to) {
-        double dx = corners.get(to).x() - corners.get(from).x();
-        double dy = corners.get(to).y() - corners.get(from).y();
-        double run = Math.hypot(dx, dy);
-        double[] leftUp = gradient(allWalls, left);
-        double[] rightUp = gradient(allWalls, right);
-        // Square to the seam, from the left slope to the right one.
-        double up = leftUp[0] * dy - leftUp[1] * dx;
-        double on = rightUp[0] * dy - rightUp[1] * dx;
-        if (up < on) {
-            return SeamKind.VALLEY;
-        }
-        if (Math.abs(corners.get(to).height() - corners.get(from).height()) > LEVEL * run) {
-            return SeamKind.HIP;
-        }
-        return (up > 0 && on > 0) || (up < 0 && on < 0) ? SeamKind.PITCH_BREAK : SeamKind.RIDGE;
-    }
-
-    /** How much a slope rises along x and along y. */
-    private double[] gradient(List<Wall> allWalls, int slope) {
-        Wall wall = allWalls.get(walls.get(slope).get(0));
-        Wall end = plan.after(walls.get(slope).get(0));
-        double dx = end.x() - wall.x();
-        double dy = end.y() - wall.y();
-        double tan = slopes.get(slope).pitch().tan() / Math.hypot(dx, dy);
-        return new double[] {-dy * tan, dx * tan};
-    }
-
     List<Corner> corners() {
         return corners;
     }
 
-    List<Slope> slopes() {
-        return slopes;
+    List<Surface> surfaces() {
+        return surfaces;
     }
 
-    List<Integer> walls(int slope) {
-        return walls.get(slope);
+    /** The first of its faces; all rise alike. */
+    Face face(int surface) {
+        return faces.all().get(surfaces.get(surface).faces.get(0));
     }
 
-    List<Seam> seams() {
+    int side(int surface) {
+        return faces.side(surfaces.get(surface).faces.get(0));
+    }
+
+    List<Line[]> seams() {
         return seams;
     }
 
@@ -162,11 +154,122 @@ final class FoundRoof {
         return rim;
     }
 
-    /** The same where the caller's plan is. */
+    SeamKind kind(Line line, Line other) {
+        Corner from = corners.get(line.from);
+        Corner to = corners.get(line.to);
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double[] leftUp = gradient(line.surface);
+        double[] rightUp = gradient(other.surface);
+        // Square to the seam, from the left slope to the right one.
+        double up = leftUp[0] * dy - leftUp[1] * dx;
+        double on = rightUp[0] * dy - rightUp[1] * dx;
+        boolean level = Math.abs(to.height() - from.height()) <= LEVEL * Math.hypot(dx, dy);
+        boolean inLine = face(line.surface).plane().turnTo(face(other.surface).plane()) == 0;
+        if (up * on > 0 && (inLine || level && up > on)) {
+            return SeamKind.PITCH_BREAK;
+        }
+        if (up < on) {
+            return SeamKind.VALLEY;
+        }
+        return level ? SeamKind.RIDGE : SeamKind.HIP;
+    }
+
+    /** Whether a slope rises away from a line round another slope that it shares, on to its own side. */
+    boolean rises(int surface, Line shared) {
+        Corner from = corners.get(shared.from);
+        Corner to = corners.get(shared.to);
+        double[] up = gradient(surface);
+        // The other slope lies to the left of its line.
+        return up[0] * (to.y() - from.y()) - up[1] * (to.x() - from.x()) > 0;
+    }
+
+    /** How much a slope rises along x and along y. */
+    private double[] gradient(int surface) {
+        Face face = face(surface);
+        double a = (double) face.plane().a();
+        double b = (double) face.plane().b();
+        double tan = face.pitch().orElseThrow().tan() / Math.hypot(a, b);
+        return new double[] {a * tan, b * tan};
+    }
+
+    /** The same where the caller's plan is, gables left out, eaves parted where sides are told apart. */
     RoofOver placed(RoofOver.Ways ways) {
-        List<Corner> moved = corners.stream()
-                .map(corner -> new Corner(corner.x() + plan.originX(), corner.y() + plan.originY(), corner.height()))
+        List<Corner> moved = new ArrayList<>();
+        corners.forEach(corner -> moved.add(moved(corner)));
+        List<Slope> slopes = new ArrayList<>();
+        int[] number = new int[surfaces.size()];
+        for (int i = 0; i < number.length; i++) {
+            number[i] = slopes.size();
+            if (!face(i).upright()) {
+                slopes.add(slope(surfaces.get(i), moved));
+            }
+        }
+        List<Seam> between = new ArrayList<>();
+        for (Line[] seam : seams) {
+            if (!face(seam[0].surface).upright() && !face(seam[1].surface).upright()) {
+                between.add(new Seam(
+                        kind(seam[0], seam[1]),
+                        number[seam[0].surface],
+                        number[seam[1].surface],
+                        seam[0].from,
+                        seam[0].to));
+            }
+        }
+        return new RoofOver(moved, slopes, between, ways);
+    }
+
+    private Corner moved(Corner corner) {
+        return new Corner(corner.x() + plan.originX(), corner.y() + plan.originY(), corner.height());
+    }
+
+    private Slope slope(Surface surface, List<Corner> moved) {
+        List<Integer> ring = new ArrayList<>();
+        List<Bound> bounds = new ArrayList<>();
+        for (int i = 0; i < surface.corners.size(); i++) {
+            ring.add(surface.corners.get(i));
+            bounds.add(surface.bounds.get(i));
+            if (surface.bounds.get(i).kind() == BoundKind.EAVE) {
+                int to = surface.corners.get((i + 1) % surface.corners.size());
+                part(surface, i, to, ring, bounds, moved);
+            }
+        }
+        Face face = faces.all().get(surface.faces.get(0));
+        List<Integer> sides = surface.faces.stream()
+                .map(number -> faces.walls().get(faces.all().get(number).wall()))
+                .flatMap(wall -> wall.sides().stream())
+                .sorted()
                 .toList();
-        return new RoofOver(moved, slopes, seams, ways);
+        return new Slope(sides, face.part(), face.pitch().orElseThrow(), ring, bounds);
+    }
+
+    /** Adds the corners between sides of one wall to its eave, those of sides that are told apart. */
+    private void part(Surface surface, int at, int to, List<Integer> ring, List<Bound> bounds, List<Corner> moved) {
+        Corner start = corners.get(surface.corners.get(at));
+        Corner end = corners.get(to);
+        double dx = end.x() - start.x();
+        double dy = end.y() - start.y();
+        int first = surface.bounds.get(at).side();
+        Wall wall = surface.faces.stream()
+                .map(number -> faces.walls().get(faces.all().get(number).wall()))
+                .filter(one -> one.sides().get(0) == first)
+                .findFirst()
+                .orElseThrow();
+        for (int i = 0; i < wall.passed().size(); i++) {
+            Spot spot = wall.passed().get(i);
+            double part =
+                    ((spot.x() * STEP - start.x()) * dx + (spot.y() * STEP - start.y()) * dy) / (dx * dx + dy * dy);
+            int before = wall.sides().get(i);
+            int after = wall.sides().get(i + 1);
+            if (plan.isApart(before) || plan.isApart(after)) {
+                if (part > 0 && part < 1) {
+                    ring.add(moved.size());
+                    moved.add(moved(new Corner(start.x() + part * dx, start.y() + part * dy, start.height())));
+                    bounds.add(new Bound(BoundKind.EAVE, after));
+                } else if (part <= 0) {
+                    bounds.set(bounds.size() - 1, new Bound(BoundKind.EAVE, after));
+                }
+            }
+        }
     }
 }

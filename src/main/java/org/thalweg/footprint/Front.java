@@ -1,91 +1,39 @@
 package org.thalweg.footprint;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.PriorityQueue;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.thalweg.footprint.Eaves.Joint;
+import org.thalweg.footprint.Eaves.Stretch;
+import org.thalweg.footprint.Faces.Turn;
 import org.thalweg.footprint.NoRoof.Reason;
 
 /**
- * All eaves at one height, as they move inward while it rises: rings of stretches, each on the plane of its side, joined at
- * corners. What can happen next is known when a corner comes into being: a stretch between two corners shrinks to nothing,
- * or an inner corner runs into another stretch; both are meetings of three planes, and wait in a queue by their exact time.
- *
- * <p>All that happens at one instant is taken together, place by place. At a place, every run of corners that is just there
- * and every stretch that just passes is cut open there; then each stretch that leaves the place is joined to the next that
- * comes to it, counter-clockwise, with roof between them. That one rule covers stretches that vanish, rings that part or
- * unite, and any number of these at once. Afterwards:
- *
- * <ul>
- *   <li>stretches on one plane that are joined in line are one stretch, and their slopes one slope;
- *   <li>of two in one line on different planes the flatter goes on over both (lower pitch wins), and the steeper ends there
- *       in a level pitch break; of one pitch they would be on one plane, so the order of sides never has to decide;
- *   <li>two stretches that lie back on back are a ridge, and gone.
- * </ul>
+ * Lets the eaves move inward while they rise, from one instant at which something happens to the next. What can happen is
+ * known when a corner comes into being: a stretch between two corners shrinks to nothing, or an inner corner runs into
+ * another stretch. Both are meetings of three planes, and wait in a queue by their exact time; so do the heights at which
+ * planes hand over to others.
  */
 final class Front {
 
-    private static final String UNRESOLVED = ". Move a corner by a millimetre, or draw the roof as points and planes.";
-
-    /** A stretch of one eave between two corners. */
-    static final class Stretch {
-        private final EavePlane plane;
-        private final int slope;
-        private Joint start = Joint.NONE;
-        private Joint end = Joint.NONE;
-        private boolean gone;
-
-        private Stretch(EavePlane plane, int slope) {
-            this.plane = plane;
-            this.slope = slope;
-        }
+    /** What may come at a time. */
+    private sealed interface Coming permits Vanishing, Reaching, Changing {
+        Meeting at();
     }
 
-    /** A corner of the eaves: where the stretch that comes in ends and the one that goes out starts. */
-    static final class Joint {
-        private static final Joint NONE = new Joint();
+    /** The stretch between two corners shrinks to nothing. */
+    private record Vanishing(Meeting at, Joint start, Joint end) implements Coming {}
 
-        private Stretch in;
-        private Stretch out;
-        private final int node;
-        private final int instant;
-        private boolean gone;
+    /** An inner corner runs into the stretch of a plane, if there is one. */
+    private record Reaching(Meeting at, Joint corner, EavePlane plane) implements Coming {}
 
-        private Joint() {
-            EavePlane nowhere = new EavePlane(-1, 0, 0, 0, BigInteger.ZERO);
-            in = new Stretch(nowhere, -1);
-            out = in;
-            node = -1;
-            instant = -1;
-        }
+    /** A plane hands over to another. */
+    private record Changing(Meeting at, Turn turn) implements Coming {}
 
-        private Joint(Stretch in, Stretch out, int node, int instant) {
-            this.in = in;
-            this.out = out;
-            this.node = node;
-            this.instant = instant;
-        }
-
-        private long turn() {
-            return in.plane.turnTo(out.plane);
-        }
-    }
-
-    /**
-     * What may come: a stretch vanishes, or an inner corner reaches a plane.
-     *
-     * @param start   the first corner of the stretch, or the inner corner
-     * @param end     the last corner of the stretch; null for an inner corner
-     * @param reached the plane of the stretch, or the one that is reached
-     */
-    private record Coming(Meeting at, Joint start, @Nullable Joint end, EavePlane reached) {}
-
+    private final Eaves eaves;
     private final Nodes nodes;
-    private final SlopeLines lines;
     private final Tally tally;
     private final List<EavePlane> planes;
     /** What comes next, by its exact time. */
@@ -93,64 +41,29 @@ final class Front {
     /** Inner corners by the first plane they may run into; moved to the queue when their time has nearly come. */
     private final PriorityQueue<Prospects> later = new PriorityQueue<>(Comparator.comparingDouble(Prospects::earliest));
 
-    /** The stretches on each plane, by its number. */
-    private final List<List<Stretch>> on = new ArrayList<>();
-
-    private List<Stretch> stretches = new ArrayList<>();
-    private int left;
-    private int instant;
     private @Nullable Meeting now;
-    private final List<Joint> fresh = new ArrayList<>();
-    private final List<Stretch> vanished = new ArrayList<>();
-    private final Set<Stretch> changed = new LinkedHashSet<>();
 
-    Front(List<EavePlane> planes, Nodes nodes, SlopeLines lines, Tally tally) {
+    Front(Eaves eaves, List<EavePlane> planes, List<Turn> turns, Nodes nodes, Tally tally) {
+        this.eaves = eaves;
         this.planes = planes;
         this.nodes = nodes;
-        this.lines = lines;
         this.tally = tally;
-        planes.forEach(plane -> on.add(new ArrayList<>()));
-        queue = new PriorityQueue<>((one, other) -> one.at.compareTime(other.at, tally));
-    }
-
-    /**
-     * Adds a ring of walls, roof to its left.
-     *
-     * @param ring the plane of every side, in order
-     * @param slopes the slope of every side
-     * @param first the node of every side's first corner
-     */
-    void add(List<EavePlane> ring, int[] slopes, int[] first) {
-        int n = ring.size();
-        List<Stretch> made = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            made.add(stretch(ring.get(i), slopes[i]));
-            lines.add(slopes[i], SlopeLines.NONE, first[i], first[(i + 1) % n]);
-        }
-        for (int i = 0; i < n; i++) {
-            join(made.get((i + n - 1) % n), made.get(i), first[i]);
-        }
-    }
-
-    private Stretch stretch(EavePlane plane, int slope) {
-        Stretch stretch = new Stretch(plane, slope);
-        stretches.add(stretch);
-        on.get(plane.number()).add(stretch);
-        left++;
-        return stretch;
+        queue = new PriorityQueue<>((one, other) -> one.at().compareTime(other.at(), tally));
+        turns.forEach(turn -> queue.add(new Changing(turn.at(), turn)));
     }
 
     /** Lets the eaves rise until all of them have met. */
     void rise() {
         lookAhead();
-        while (left > 0) {
+        while (!eaves.areGone()) {
             bringUp();
             Coming first = queue.poll();
             if (first == null) {
-                throw stop(
-                        Reason.NEVER_CLOSES,
-                        "Some slopes never meet others, so part of the plan has no roof: too many sides go up as gables. Give"
-                                + " one of them a pitch.");
+                throw NoRoof.because(
+                                Reason.NEVER_CLOSES,
+                                "Some slopes never meet others, so part of the plan has no roof: too many sides go up as"
+                                        + " gables. Give one of them a pitch.")
+                        .stop();
             }
             if (!mayHappen(first)) {
                 continue;
@@ -158,7 +71,7 @@ final class Front {
             List<Coming> together = new ArrayList<>();
             together.add(first);
             for (Coming next = queue.peek();
-                    next != null && next.at.compareTime(first.at, tally) == 0;
+                    next != null && next.at().compareTime(first.at(), tally) == 0;
                     next = queue.peek()) {
                 queue.remove();
                 if (mayHappen(next)) {
@@ -173,14 +86,14 @@ final class Front {
     private void bringUp() {
         for (Prospects next = later.peek(); next != null; next = later.peek()) {
             Coming first = queue.peek();
-            if (first != null && next.earliest() > first.at.time() + first.at.errorTime()) {
+            if (first != null
+                    && next.earliest() > first.at().time() + first.at().errorTime()) {
                 return;
             }
             later.remove();
-            Joint corner = next.corner();
             tally.steps(1);
-            if (!corner.gone) {
-                expect(corner, null, corner.in.plane, corner.out.plane, planes.get(next.take()));
+            if (!next.corner().isGone()) {
+                expectReaching(next.corner(), planes.get(next.take()));
                 if (!next.isEmpty()) {
                     later.add(next);
                 }
@@ -188,235 +101,56 @@ final class Front {
         }
     }
 
+    private boolean mayHappen(Coming coming) {
+        if (coming instanceof Vanishing vanishing) {
+            return !vanishing.start.isGone() && !vanishing.end.isGone() && vanishing.start.out() == vanishing.end.in();
+        }
+        if (coming instanceof Reaching reaching) {
+            return !reaching.corner.isGone();
+        }
+        return eaves.areOn(((Changing) coming).turn.from());
+    }
+
     /** Everything that comes at one instant. */
     private void happen(List<Coming> together) {
-        now = together.get(0).at;
-        instant++;
+        now = together.get(0).at();
         List<Meeting> places = new ArrayList<>();
+        List<Turn> turns = new ArrayList<>();
         for (Coming coming : together) {
-            if (happens(coming) && places.stream().noneMatch(place -> place.samePlace(coming.at, tally))) {
-                places.add(coming.at);
+            if (coming instanceof Changing changing) {
+                turns.add(changing.turn);
+            } else if ((!(coming instanceof Reaching reaching) || eaves.reach(coming.at(), reaching.plane))
+                    && places.stream().noneMatch(place -> place.samePlace(coming.at(), tally))) {
+                places.add(coming.at());
             }
         }
-        for (Meeting place : places) {
-            meet(place);
-        }
-        if (!places.isEmpty()) {
-            settle();
+        if (!places.isEmpty() || !turns.isEmpty()) {
+            eaves.happen(places, turns);
+            for (Turn turn : turns) {
+                eaves.inner().forEach(corner -> expectReaching(corner, turn.to()));
+            }
             lookAhead();
         }
     }
 
-    private static boolean mayHappen(Coming coming) {
-        Joint end = coming.end;
-        return !coming.start.gone && (end == null || (!end.gone && coming.start.out == end.in));
-    }
-
-    private boolean happens(Coming coming) {
-        if (coming.end != null) {
-            return true;
-        }
-        for (Stretch stretch : on.get(coming.reached.number())) {
-            if (!stretch.gone && beyondStart(coming.at, stretch) >= 0 && beforeEnd(coming.at, stretch) >= 0) {
-                return true;
-            }
-        }
-        tally.steps(1);
-        return false;
-    }
-
-    /** Above 0 if a place on the line of a stretch, now, comes after the stretch's start, 0 if it is there. */
-    private int beyondStart(Meeting place, Stretch stretch) {
-        return place.side(across(stretch.start, stretch.start.in, stretch), tally)
-                * Long.signum(across(stretch.start, stretch.start.in, stretch).turnTo(stretch.plane));
-    }
-
-    private int beforeEnd(Meeting place, Stretch stretch) {
-        return -place.side(across(stretch.end, stretch.end.out, stretch), tally)
-                * Long.signum(across(stretch.end, stretch.end.out, stretch).turnTo(stretch.plane));
-    }
-
-    /** A plane that crosses the stretch at its corner, now; one made just now may lie between parallel stretches. */
-    private EavePlane across(Joint corner, Stretch beside, Stretch stretch) {
-        return corner.instant == instant ? nodes.meeting(corner.node).across(stretch.plane) : beside.plane;
-    }
-
-    /** Cuts open all that is at a place, and joins it anew. */
-    private void meet(Meeting place) {
-        Set<Joint> here = new LinkedHashSet<>();
-        List<Stretch> passing = new ArrayList<>();
-        tally.steps(stretches.size());
-        for (Stretch stretch : stretches) {
-            if (stretch.gone || place.side(stretch.plane, tally) != 0) {
-                continue;
-            }
-            Joint end = stretch.end;
-            if (end.instant != instant && place.side(end.out.plane, tally) == 0) {
-                here.add(end);
-            } else if (beforeEnd(place, stretch) > 0 && beyondStart(place, stretch) > 0) {
-                passing.add(stretch);
-            }
-        }
-        if (here.isEmpty() || here.size() + passing.size() < 2) {
-            return;
-        }
-        int node = nodes.add(place);
-        List<Ray> rays = new ArrayList<>();
-        for (Joint corner : here) {
-            if (!here.contains(corner.in.start)) {
-                Joint last = corner;
-                while (here.contains(last.out.end)) {
-                    last = last.out.end;
-                }
-                rays.add(new Ray(corner.in, false));
-                rays.add(new Ray(last.out, true));
-            }
-        }
-        for (Joint corner : here) {
-            end(corner, node);
-            if (here.contains(corner.out.end)) {
-                vanish(corner.out);
-            }
-        }
-        for (Stretch stretch : passing) {
-            Stretch rest = stretch(stretch.plane, stretch.slope);
-            Joint end = stretch.end;
-            rest.end = end;
-            end.in = rest;
-            rays.add(new Ray(stretch, false));
-            rays.add(new Ray(rest, true));
-        }
-        rays.sort(Ray::compare);
-        int first = 0;
-        while (first < rays.size() && !rays.get(first).leaves) {
-            first++;
-        }
-        for (int i = 0; i < rays.size(); i += 2) {
-            Ray leaving = rays.get((first + i) % rays.size());
-            Ray coming = rays.get((first + i + 1) % rays.size());
-            if (!leaving.leaves || coming.leaves) {
-                throw stop(Reason.NOT_RESOLVED, "Eaves cross where several of them meet" + UNRESOLVED);
-            }
-            join(coming.stretch, leaving.stretch, node);
-        }
-    }
-
-    /** Ends a corner at a node: what it has drawn is where two slopes meet. */
-    private void end(Joint corner, int node) {
-        corner.gone = true;
-        lines.add(corner.in.slope, corner.out.slope, corner.node, node);
-        lines.add(corner.out.slope, corner.in.slope, node, corner.node);
-    }
-
-    private void vanish(Stretch stretch) {
-        stretch.gone = true;
-        vanished.add(stretch);
-        left--;
-    }
-
-    /** Joins the end of one stretch to the start of the next. */
-    private void join(Stretch in, Stretch out, int node) {
-        if (in.plane == out.plane) {
-            lines.unite(in.slope, out.slope);
-            vanish(out);
-            in.end = out.end;
-            in.end.in = in;
-            changed.add(in);
-            return;
-        }
-        Joint corner = new Joint(in, out, node, instant);
-        if (corner.turn() < 0 && (in.plane.upright() || out.plane.upright())) {
-            throw stop(
-                    Reason.GABLE_AT_INNER_CORNER,
-                    "Beside an inner corner the wall of a gable would run on into the building. Give the side a pitch, or draw"
-                            + " the roof as points and planes.");
-        }
-        in.end = corner;
-        out.start = corner;
-        fresh.add(corner);
-        changed.add(in);
-        changed.add(out);
-    }
-
-    /** Settles what lies in one line once all places of the instant have been joined. */
-    private void settle() {
-        for (int i = 0; i < fresh.size(); i++) {
-            Joint corner = fresh.get(i);
-            if (!corner.gone && corner.turn() == 0 && corner.in.plane.runsWith(corner.out.plane)) {
-                overtake(corner);
-            }
-        }
-        for (Joint corner : fresh) {
-            if (!corner.gone && corner.turn() == 0) {
-                close(corner);
-            }
-        }
-    }
-
-    /** Two stretches in one line: the flatter goes on over both. */
-    private void overtake(Joint corner) {
-        boolean inIsFlatter = corner.in.plane.weight().compareTo(corner.out.plane.weight()) > 0;
-        Stretch flatter = inIsFlatter ? corner.in : corner.out;
-        Stretch steeper = inIsFlatter ? corner.out : corner.in;
-        Joint far = inIsFlatter ? steeper.end : steeper.start;
-        Stretch beyond = inIsFlatter ? far.out : far.in;
-        int node = far.node;
-        if (far.instant == instant) {
-            far.gone = true;
-        } else {
-            Meeting place = Meeting.of(steeper.plane, flatter.plane, beyond.plane, tally);
-            if (place == null || beyond == flatter) {
-                throw stop(Reason.NOT_RESOLVED, "Eaves in one line end nowhere" + UNRESOLVED);
-            }
-            node = nodes.add(place);
-            end(far, node);
-        }
-        corner.gone = true;
-        vanish(steeper);
-        int from = inIsFlatter ? corner.node : node;
-        int to = inIsFlatter ? node : corner.node;
-        if (from != to) {
-            lines.add(flatter.slope, steeper.slope, from, to);
-            lines.add(steeper.slope, flatter.slope, to, from);
-        }
-        join(inIsFlatter ? flatter : beyond, inIsFlatter ? beyond : flatter, node);
-    }
-
-    /** Two stretches back on back: a ridge between them. */
-    private void close(Joint corner) {
-        Stretch one = corner.in;
-        Stretch other = corner.out;
-        Joint across = one.start;
-        if (across != other.end) {
-            throw stop(Reason.NOT_RESOLVED, "Eaves that lie back on back do not end together" + UNRESOLVED);
-        }
-        corner.gone = true;
-        across.gone = true;
-        vanish(one);
-        vanish(other);
-        lines.add(one.slope, other.slope, corner.node, across.node);
-        lines.add(other.slope, one.slope, across.node, corner.node);
-    }
-
-    /** Puts into the queue what the corners and stretches made just now may come to. */
+    /** Notes what the corners and stretches made just now may come to. */
     private void lookAhead() {
-        stretches.removeIf(stretch -> stretch.gone);
-        for (Stretch stretch : vanished) {
-            on.get(stretch.plane.number()).remove(stretch);
-        }
-        vanished.clear();
-        for (Stretch stretch : changed) {
-            if (!stretch.gone) {
-                expect(stretch.start, stretch.end, stretch.start.in.plane, stretch.plane, stretch.end.out.plane);
+        for (Stretch stretch : eaves.takeChanged()) {
+            Joint start = stretch.start();
+            Joint end = stretch.end();
+            Meeting at = expected(start.in().plane(), stretch.plane(), end.out().plane());
+            if (at != null) {
+                queue.add(new Vanishing(at, start, end));
             }
         }
-        for (Joint corner : fresh) {
-            if (!corner.gone && corner.turn() < 0) {
+        for (Joint corner : eaves.takeFresh()) {
+            if (corner.isInner()) {
                 tally.steps(planes.size());
                 Prospects prospects = new Prospects(corner);
                 for (EavePlane plane : planes) {
-                    if (!on.get(plane.number()).isEmpty()) {
-                        double time = nodes.earliest(corner.in.plane, corner.out.plane, plane, now);
+                    if (eaves.areOn(plane)) {
+                        double time =
+                                nodes.earliest(corner.in().plane(), corner.out().plane(), plane, now);
                         if (!Double.isNaN(time)) {
                             prospects.add(time, plane.number());
                         }
@@ -428,48 +162,25 @@ final class Front {
                 }
             }
         }
-        changed.clear();
-        fresh.clear();
     }
 
-    private void expect(Joint start, @Nullable Joint end, EavePlane one, EavePlane two, EavePlane three) {
+    private void expectReaching(Joint corner, EavePlane plane) {
+        Meeting at = expected(corner.in().plane(), corner.out().plane(), plane);
+        if (at != null) {
+            queue.add(new Reaching(at, corner, plane));
+        }
+    }
+
+    /** Where three planes meet, if that is still to come. */
+    private @Nullable Meeting expected(EavePlane one, EavePlane two, EavePlane three) {
         if (one == three || two == three) {
-            return;
+            return null;
         }
         Meeting at = Meeting.ordered(one, two, three, tally);
         if (at == null) {
-            return;
+            return null;
         }
         Meeting before = now;
-        if (before == null ? at.sinceStart() > 0 : at.compareTime(before, tally) > 0) {
-            queue.add(new Coming(at, start, end, end == null ? three : two));
-        }
-    }
-
-    private static NoRoof.Stop stop(Reason reason, String detail) {
-        return NoRoof.because(reason, detail).stop();
-    }
-
-    /** A stretch as it is seen from a place: it leaves from there, or comes to it from where it points. */
-    private record Ray(Stretch stretch, boolean leaves) {
-
-        private long x() {
-            return leaves ? stretch.plane.b() : -stretch.plane.b();
-        }
-
-        private long y() {
-            return leaves ? -stretch.plane.a() : stretch.plane.a();
-        }
-
-        /** Counter-clockwise from the direction of x; of two that point the same way the leaving one first: no roof is between. */
-        static int compare(Ray one, Ray other) {
-            boolean oneLow = one.y() < 0 || (one.y() == 0 && one.x() < 0);
-            boolean otherLow = other.y() < 0 || (other.y() == 0 && other.x() < 0);
-            if (oneLow != otherLow) {
-                return oneLow ? 1 : -1;
-            }
-            long turn = one.x() * other.y() - one.y() * other.x();
-            return turn != 0 ? Long.signum(-turn) : Boolean.compare(other.leaves, one.leaves);
-        }
+        return (before == null ? at.sinceStart() > 0 : at.compareTime(before, tally) > 0) ? at : null;
     }
 }

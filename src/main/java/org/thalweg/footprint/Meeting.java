@@ -107,42 +107,61 @@ final class Meeting {
     }
 
     private void exactly() {
-        BigDecimal d = divisor(one, two, three).value();
-        time = new BigDecimal(offsets(one, two, three)).divide(d, DIGITS).doubleValue();
-        RootSum alongX = new RootSum()
-                .add(minor(three.c(), two.b(), two.c(), three.b()), one)
-                .add(minor(one.c(), three.b(), three.c(), one.b()), two)
-                .add(minor(two.c(), one.b(), one.c(), two.b()), three);
+        BigDecimal d = divisor(one, two, three).value().multiply(new BigDecimal(one.unit()));
+        time = allOffsets(new RootSum(), BigInteger.ONE)
+                .value()
+                .divide(d, DIGITS)
+                .doubleValue();
+        RootSum alongX = new RootSum();
+        alongX.add(whole(two.b()), one, three).add(whole(-three.b()), one, two);
+        alongX.add(whole(three.b()), two, one).add(whole(-one.b()), two, three);
+        alongX.add(whole(one.b()), three, two).add(whole(-two.b()), three, one);
         x = alongX.value().divide(d, DIGITS).doubleValue();
-        RootSum alongY = new RootSum()
-                .add(minor(two.c(), three.a(), three.c(), two.a()), one)
-                .add(minor(three.c(), one.a(), one.c(), three.a()), two)
-                .add(minor(one.c(), two.a(), two.c(), one.a()), three);
+        RootSum alongY = new RootSum();
+        alongY.add(whole(three.a()), one, two).add(whole(-two.a()), one, three);
+        alongY.add(whole(one.a()), two, three).add(whole(-three.a()), two, one);
+        alongY.add(whole(two.a()), three, one).add(whole(-one.a()), three, two);
         y = alongY.value().divide(d, DIGITS).doubleValue();
         errorX = 0x1p-50 * Math.abs(x);
         errorY = 0x1p-50 * Math.abs(y);
         errorTime = 0x1p-50 * Math.abs(time);
     }
 
-    private static BigInteger minor(long p, long q, long r, long s) {
-        return BigInteger.valueOf(p)
-                .multiply(BigInteger.valueOf(q))
-                .subtract(BigInteger.valueOf(r).multiply(BigInteger.valueOf(s)));
+    private static BigInteger whole(long number) {
+        return BigInteger.valueOf(number);
     }
 
     private static RootSum divisor(EavePlane one, EavePlane two, EavePlane three) {
         return new RootSum()
-                .add(BigInteger.valueOf(-two.turnTo(three)), one)
-                .add(BigInteger.valueOf(one.turnTo(three)), two)
-                .add(BigInteger.valueOf(-one.turnTo(two)), three);
+                .add(whole(-two.turnTo(three)), one)
+                .add(whole(one.turnTo(three)), two)
+                .add(whole(-one.turnTo(two)), three);
     }
 
-    /** K: det[a b c]. */
+    private boolean shifted() {
+        return one.shifted() || two.shifted() || three.shifted();
+    }
+
+    /** Adds K, in units, {@code count} times. */
+    private RootSum allOffsets(RootSum sum, BigInteger count) {
+        return sum.addOffset(count.multiply(whole(two.turnTo(three))), one)
+                .addOffset(count.multiply(whole(-one.turnTo(three))), two)
+                .addOffset(count.multiply(whole(one.turnTo(two))), three);
+    }
+
+    /** Adds det[a b c] of three planes, in units, times the speed of a fourth, added or taken off. */
+    private static void add(RootSum sum, EavePlane speed, int sign, EavePlane p, EavePlane q, EavePlane r) {
+        sum.add(whole(sign * q.turnTo(r)), speed, p);
+        sum.add(whole(-sign * p.turnTo(r)), speed, q);
+        sum.add(whole(sign * p.turnTo(q)), speed, r);
+    }
+
+    /** det[a b c], for planes that are not shifted. */
     private static BigInteger offsets(EavePlane one, EavePlane two, EavePlane three) {
-        return BigInteger.valueOf(one.c())
-                .multiply(BigInteger.valueOf(two.turnTo(three)))
-                .subtract(BigInteger.valueOf(two.c()).multiply(BigInteger.valueOf(one.turnTo(three))))
-                .add(BigInteger.valueOf(three.c()).multiply(BigInteger.valueOf(one.turnTo(two))));
+        return whole(one.c())
+                .multiply(whole(two.turnTo(three)))
+                .subtract(whole(two.c()).multiply(whole(one.turnTo(three))))
+                .add(whole(three.c()).multiply(whole(one.turnTo(two))));
     }
 
     double x() {
@@ -174,16 +193,36 @@ final class Meeting {
         if (one == other.one && two == other.two && three == other.three) {
             return 0;
         }
+        if (shifted() || other.shifted()) {
+            return tally.exact(shiftedDifference(other).signum()) * turn * other.turn;
+        }
         BigInteger k = offsets(one, two, three);
         BigInteger otherK = offsets(other.one, other.two, other.three).negate();
         RootSum difference = new RootSum()
-                .add(otherK.multiply(BigInteger.valueOf(-two.turnTo(three))), one)
-                .add(otherK.multiply(BigInteger.valueOf(one.turnTo(three))), two)
-                .add(otherK.multiply(BigInteger.valueOf(-one.turnTo(two))), three)
-                .add(k.multiply(BigInteger.valueOf(-other.two.turnTo(other.three))), other.one)
-                .add(k.multiply(BigInteger.valueOf(other.one.turnTo(other.three))), other.two)
-                .add(k.multiply(BigInteger.valueOf(-other.one.turnTo(other.two))), other.three);
+                .add(otherK.multiply(whole(-two.turnTo(three))), one)
+                .add(otherK.multiply(whole(one.turnTo(three))), two)
+                .add(otherK.multiply(whole(-one.turnTo(two))), three)
+                .add(k.multiply(whole(-other.two.turnTo(other.three))), other.one)
+                .add(k.multiply(whole(other.one.turnTo(other.three))), other.two)
+                .add(k.multiply(whole(-other.one.turnTo(other.two))), other.three);
         return tally.exact(difference.signum()) * turn * other.turn;
+    }
+
+    /** K·D' - K'·D. */
+    private RootSum shiftedDifference(Meeting other) {
+        EavePlane[] mine = {one, two, three};
+        EavePlane[] others = {other.one, other.two, other.three};
+        long[] minors = {two.turnTo(three), -one.turnTo(three), one.turnTo(two)};
+        long[] otherMinors = {other.two.turnTo(other.three), -other.one.turnTo(other.three), other.one.turnTo(other.two)
+        };
+        RootSum sum = new RootSum();
+        for (int i = 0; i < mine.length; i++) {
+            for (int k = 0; k < others.length; k++) {
+                BigInteger count = whole(minors[i]).multiply(whole(otherMinors[k]));
+                sum.add(count, mine[i], others[k]).add(count.negate(), others[k], mine[i]);
+            }
+        }
+        return sum;
     }
 
     /** Before, at or after the start, when all eaves are at the walls; exact. */
@@ -191,7 +230,7 @@ final class Meeting {
         if (Math.abs(time) > errorTime) {
             return time > 0 ? 1 : -1;
         }
-        return offsets(one, two, three).signum() * turn;
+        return allOffsets(new RootSum(), BigInteger.ONE).signum() * turn;
     }
 
     /** Whether the eave of a plane has passed here (below 0), is just here, or is still to come; exact. */
@@ -212,6 +251,14 @@ final class Meeting {
             return ahead > 0 ? 1 : -1;
         }
         // The determinant of all four rows (a, b, -speed, c), by its third column.
+        if (shifted() || plane.shifted()) {
+            RootSum rows = new RootSum();
+            add(rows, one, -1, two, three, plane);
+            add(rows, two, 1, one, three, plane);
+            add(rows, three, -1, one, two, plane);
+            add(rows, plane, 1, one, two, three);
+            return -tally.exact(rows.signum()) * turn;
+        }
         RootSum rows = new RootSum()
                 .add(offsets(two, three, plane).negate(), one)
                 .add(offsets(one, three, plane), two)

@@ -21,27 +21,8 @@ final class PlanChecks {
     }
 
     /** Above 0 if c lies to the left of the line from a to b. */
-    private static long turn(Wall a, Wall b, Wall c) {
+    static long turn(Wall a, Wall b, Wall c) {
         return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
-    }
-
-    /** Whether corners between two others lie on the line between those, a step off it at most, one after the other. */
-    static boolean inLine(Wall from, List<Wall> between, Wall to) {
-        double dx = to.x() - from.x();
-        double dy = to.y() - from.y();
-        double length = Math.hypot(dx, dy);
-        double before = 0;
-        for (Wall wall : between) {
-            double along = (wall.x() - from.x()) * dx + (wall.y() - from.y()) * dy;
-            if (!wall.cotangent().equals(from.cotangent())
-                    || Math.abs(turn(from, to, wall)) > length
-                    || along <= before
-                    || along >= length * length) {
-                return false;
-            }
-            before = along;
-        }
-        return true;
     }
 
     static void check(List<List<Wall>> rings) {

@@ -8,16 +8,16 @@ import java.util.Arrays;
  */
 final class Prospects {
 
-    private final Front.Joint corner;
+    private final Eaves.Joint corner;
     private double[] earliest = new double[16];
     private int[] plane = new int[16];
     private int size;
 
-    Prospects(Front.Joint corner) {
+    Prospects(Eaves.Joint corner) {
         this.corner = corner;
     }
 
-    Front.Joint corner() {
+    Eaves.Joint corner() {
         return corner;
     }
 

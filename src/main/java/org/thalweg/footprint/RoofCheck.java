@@ -1,26 +1,29 @@
 package org.thalweg.footprint;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import org.thalweg.footprint.Faces.Face;
+import org.thalweg.footprint.FoundRoof.Line;
+import org.thalweg.footprint.FoundRoof.Surface;
 import org.thalweg.footprint.NoRoof.Reason;
 import org.thalweg.footprint.RoofOver.Corner;
-import org.thalweg.footprint.RoofOver.Seam;
-import org.thalweg.footprint.RoofOver.SeamKind;
-import org.thalweg.footprint.RoofOver.Slope;
 import org.thalweg.footprint.WallPlan.Wall;
 
 /**
  * What every roof must pass before it is answered, by sums that know nothing of how it was found. A roof passes if
  *
  * <ul>
- *   <li>every slope is a simple ring, wound counter-clockwise, that runs along the walls it rises from;
- *   <li>every corner of a slope is as high as its distance from that slope's wall times its pitch. Slopes that meet share
- *       corners, so their planes agree in height along every seam;
- *   <li>lines with a slope on one side only lie on walls and are as long as all walls together. With the first rule this
+ *   <li>every slope is a simple ring, wound counter-clockwise, that runs along the walls it rises from, or begins where the slope or
+ *       the wall under it ends;
+ *   <li>every corner of a slope is as high as its distance from where that slope begins times its pitch, and every corner of a
+ *       gable stands over its line. Surfaces that meet share corners, so they agree in height along every seam;
+ *   <li>lines with a surface on one side only lie on walls and are as long as all walls together. With the first rule this
  *       means that slopes lie side by side, and with the next that they are just the plan: the roof is one height
  *       everywhere, and nothing above is lower than what is below;
  *   <li>the plan areas of all slopes add up to the plan's, and of each slope the true area is the plan area over the cosine;
- *   <li>no corner is below the eaves, and at a pitch break the flatter slope is above;
- *   <li>corners - lines + slopes = 1 - courtyards (Euler).
+ *   <li>no corner is below where its surface begins, and where a slope goes on over another that rises the same way it is the flatter;
+ *   <li>corners - lines + surfaces = 1 - courtyards (Euler).
  * </ul>
  */
 final class RoofCheck {
@@ -36,21 +39,32 @@ final class RoofCheck {
     private static final double PART = 1e-9;
 
     private final WallPlan plan;
-    private final List<Wall> walls;
+    private final Faces faces;
     private final FoundRoof roof;
+    private final List<Wall[]> walls = new ArrayList<>();
+    /** Which walls go up from the lowest eaves. */
+    private final BitSet goUp = new BitSet();
 
-    private RoofCheck(WallPlan plan, List<Wall> walls, FoundRoof roof) {
+    private RoofCheck(WallPlan plan, Faces faces, FoundRoof roof) {
         this.plan = plan;
-        this.walls = walls;
+        this.faces = faces;
         this.roof = roof;
+        for (List<Wall> ring : plan.rings()) {
+            for (int i = 0; i < ring.size(); i++) {
+                walls.add(new Wall[] {ring.get(i), ring.get((i + 1) % ring.size())});
+            }
+        }
+        faces.all().stream().filter(Face::outer).forEach(face -> goUp.set(face.wall()));
     }
 
     /** Stops with {@link Reason#CHECK_FAILED} or {@link Reason#SLOPE_NOT_SIMPLE} where a roof does not pass. */
-    static void check(WallPlan plan, List<Wall> walls, FoundRoof roof) {
-        RoofCheck check = new RoofCheck(plan, walls, roof);
-        for (int i = 0; i < roof.slopes().size(); i++) {
-            check.standsOnItsWalls(i);
-            check.isSimple(i);
+    static void check(WallPlan plan, Faces faces, FoundRoof roof) {
+        RoofCheck check = new RoofCheck(plan, faces, roof);
+        for (int i = 0; i < roof.surfaces().size(); i++) {
+            check.beginsWhereItShould(i);
+            if (!roof.face(i).upright()) {
+                check.isSimple(i);
+            }
             check.isAsHighAsFar(i);
         }
         check.rim();
@@ -59,33 +73,47 @@ final class RoofCheck {
         check.euler();
     }
 
-    private void standsOnItsWalls(int slope) {
-        List<Integer> ring = roof.slopes().get(slope).corners();
-        for (int wall : roof.walls(slope)) {
-            boolean found = false;
-            for (int i = 0; i < ring.size() && !found; i++) {
-                found = isAt(ring.get(i), walls.get(wall)) && isAt(ring.get((i + 1) % ring.size()), plan.after(wall));
-            }
-            if (!found) {
-                throw failed(slope, "does not stand on its wall").stop();
+    private void beginsWhereItShould(int surface) {
+        for (int number : roof.surfaces().get(surface).faces()) {
+            Face face = faces.all().get(number);
+            boolean wholeWall = face.part().equals(new RoofOver.Rises(0)) && !faces.goesOver(number);
+            if (!hasLine(surface, walls.get(face.wall()), face.from(), wholeWall)) {
+                throw failed(surface, "does not begin where it should").stop();
             }
         }
     }
 
-    private boolean isAt(int corner, Wall wall) {
-        Corner place = roof.corners().get(corner);
-        return place.x() * WallPlan.STEPS == wall.x() && place.y() * WallPlan.STEPS == wall.y() && place.height() == 0;
+    /** Whether a surface has a line along a wall, or, not for a whole wall, a level one or a point at a height. */
+    private boolean hasLine(int surface, Wall[] wall, double height, boolean wholeWall) {
+        List<Integer> ring = roof.surfaces().get(surface).corners();
+        for (int i = 0; i < ring.size(); i++) {
+            int to = ring.get((i + 1) % ring.size());
+            if (wholeWall
+                    ? isAt(ring.get(i), wall[0], height) && isAt(to, wall[1], height)
+                    : Math.abs(roof.corners().get(ring.get(i)).height() - height) <= NEAR) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    private void isSimple(int slope) {
-        List<Integer> ring = roof.slopes().get(slope).corners();
+    private boolean isAt(int corner, Wall wall, double height) {
+        Corner place = roof.corners().get(corner);
+        return place.x() * WallPlan.STEPS == wall.x()
+                && place.y() * WallPlan.STEPS == wall.y()
+                && place.height() == height;
+    }
+
+    private void isSimple(int surface) {
+        List<Integer> ring = roof.surfaces().get(surface).corners();
         int n = ring.size();
         for (int i = 0; i < n; i++) {
             Corner a = roof.corners().get(ring.get(i));
             Corner b = roof.corners().get(ring.get((i + 1) % n));
             for (int k = i + 2; k < n && (i > 0 || k < n - 1); k++) {
                 if (cross(a, b, roof.corners().get(ring.get(k)), roof.corners().get(ring.get((k + 1) % n)))) {
-                    throw SlopeLines.notSimple(side(slope), "crosses itself").stop();
+                    throw SlopeLines.notSimple(roof.side(surface), "crosses itself")
+                            .stop();
                 }
             }
         }
@@ -115,22 +143,39 @@ final class RoofCheck {
         return length > 0 ? twice / length : 0;
     }
 
-    private void isAsHighAsFar(int slope) {
-        Slope found = roof.slopes().get(slope);
-        Corner start = corner(walls.get(roof.walls(slope).get(0)));
-        Corner end = corner(plan.after(roof.walls(slope).get(0)));
-        double tan = found.pitch().tan();
-        for (int number : found.corners()) {
+    private void isAsHighAsFar(int surface) {
+        Face face = roof.face(surface);
+        double begins = faces.distance(roof.surfaces().get(surface).faces().get(0));
+        for (int number : roof.surfaces().get(surface).corners()) {
             Corner place = roof.corners().get(number);
-            double height = offLine(start, end, place) * tan;
-            if (!(Math.abs(height - place.height()) <= (NEAR + 2 * PART * Math.abs(height)) * Math.max(1, tan))) {
-                throw failed(slope, "is %.9f m high where its pitch makes %.9f m".formatted(place.height(), height))
-                        .stop();
+            double far = inward(face, place) - begins;
+            if (face.upright()) {
+                if (!(Math.abs(far) <= NEAR)) {
+                    throw failed(surface, "stands %.9f m off its line".formatted(far))
+                            .stop();
+                }
+            } else {
+                double tan = face.pitch().orElseThrow().tan();
+                double height = face.from() + far * tan;
+                if (!(Math.abs(height - place.height()) <= (NEAR + 2 * PART * Math.abs(height)) * Math.max(1, tan))) {
+                    throw failed(
+                                    surface,
+                                    "is %.9f m high where its pitch makes %.9f m".formatted(place.height(), height))
+                            .stop();
+                }
             }
-            if (!(place.height() >= 0)) {
-                throw failed(slope, "reaches below its eave").stop();
+            if (!(place.height() >= face.from() - NEAR)) {
+                throw failed(surface, "reaches below its eave").stop();
             }
         }
+    }
+
+    /** How far a place is from the line on which the face's lowest begins. */
+    private static double inward(Face face, Corner place) {
+        double a = (double) face.plane().a();
+        double b = (double) face.plane().b();
+        double along = a * place.x() + b * place.y() - (double) face.plane().c() / WallPlan.STEPS;
+        return along / Math.hypot(a, b);
     }
 
     private static Corner corner(Wall wall) {
@@ -140,16 +185,15 @@ final class RoofCheck {
     private void rim() {
         double length = 0;
         double perimeter = 0;
-        for (int i = 0; i < walls.size(); i++) {
-            perimeter += distance(corner(walls.get(i)), corner(plan.after(i)));
+        for (Wall[] wall : walls) {
+            perimeter += distance(corner(wall[0]), corner(wall[1]));
         }
-        for (FoundRoof.Line line : roof.rim()) {
+        for (Line line : roof.rim()) {
             Corner from = roof.corners().get(line.from());
             Corner to = roof.corners().get(line.to());
             length += distance(from, to);
-            boolean eave = from.height() == 0 && to.height() == 0;
-            if (!eave && !onGable(from, to)) {
-                throw failed(line.slope(), "ends neither at a wall nor at another slope")
+            if (!onWall(from, to)) {
+                throw failed(line.surface(), "ends neither at a wall nor at another slope")
                         .stop();
             }
         }
@@ -159,14 +203,14 @@ final class RoofCheck {
         }
     }
 
-    private boolean onGable(Corner from, Corner to) {
+    /** Whether a line lies on a wall: at the height of its eave, or, where it goes up as a gable, at any. */
+    private boolean onWall(Corner from, Corner to) {
+        boolean low = from.height() == faces.base() && to.height() == faces.base();
         for (int i = 0; i < walls.size(); i++) {
-            if (walls.get(i).pitch().isEmpty()) {
-                Corner start = corner(walls.get(i));
-                Corner end = corner(plan.after(i));
-                if (onLine(start, end, from) && onLine(start, end, to)) {
-                    return true;
-                }
+            Corner start = corner(walls.get(i)[0]);
+            Corner end = corner(walls.get(i)[1]);
+            if ((low || goUp.get(i)) && onLine(start, end, from) && onLine(start, end, to)) {
+                return true;
             }
         }
         return false;
@@ -183,33 +227,37 @@ final class RoofCheck {
 
     private void areas() {
         double planArea = 0;
-        for (int i = 0; i < walls.size(); i++) {
-            Corner a = corner(walls.get(i));
-            Corner b = corner(plan.after(i));
+        for (Wall[] wall : walls) {
+            Corner a = corner(wall[0]);
+            Corner b = corner(wall[1]);
             planArea += (a.x() * b.y() - b.x() * a.y()) / 2;
         }
         double sum = 0;
         double size = 0;
-        for (int i = 0; i < roof.slopes().size(); i++) {
-            Slope slope = roof.slopes().get(i);
-            Corner first = roof.corners().get(slope.corners().get(0));
+        for (int i = 0; i < roof.surfaces().size(); i++) {
+            if (roof.face(i).upright()) {
+                continue;
+            }
+            Surface surface = roof.surfaces().get(i);
+            double tan = roof.face(i).pitch().orElseThrow().tan();
+            Corner first = roof.corners().get(surface.corners().get(0));
             double[] twice = new double[3];
             double reach = 0;
-            for (int k = 1; k + 1 < slope.corners().size(); k++) {
-                Corner b = roof.corners().get(slope.corners().get(k));
-                Corner c = roof.corners().get(slope.corners().get(k + 1));
+            for (int k = 1; k + 1 < surface.corners().size(); k++) {
+                Corner b = roof.corners().get(surface.corners().get(k));
+                Corner c = roof.corners().get(surface.corners().get(k + 1));
                 double[] p = {b.x() - first.x(), b.y() - first.y(), b.height() - first.height()};
                 double[] q = {c.x() - first.x(), c.y() - first.y(), c.height() - first.height()};
                 twice[0] += p[1] * q[2] - p[2] * q[1];
                 twice[1] += p[2] * q[0] - p[0] * q[2];
                 twice[2] += p[0] * q[1] - p[1] * q[0];
-                reach = Math.max(reach, Math.hypot(distance(first, b), b.height()));
+                reach = Math.max(reach, Math.hypot(distance(first, b), b.height() - first.height()));
             }
             double area = twice[2] / 2;
             double trueArea = Math.hypot(Math.hypot(twice[0], twice[1]), twice[2]) / 2;
-            double overCosine = area * Math.hypot(1, slope.pitch().tan());
+            double overCosine = area * Math.hypot(1, tan);
             // A corner may be a micrometre off, over the whole reach of the slope.
-            double slack = 4 * NEAR * reach * Math.max(1, slope.pitch().tan()) + PART * trueArea;
+            double slack = 4 * NEAR * reach * Math.max(1, tan) + PART * trueArea;
             if (!(area > -slack) || !(Math.abs(trueArea - overCosine) <= slack)) {
                 throw failed(i, "has %.9f m², by its pitch %.9f m²".formatted(trueArea, overCosine))
                         .stop();
@@ -224,45 +272,39 @@ final class RoofCheck {
     }
 
     private void breaks() {
-        for (Seam seam : roof.seams()) {
-            if (seam.kind() == SeamKind.PITCH_BREAK) {
-                double left = lowest(seam.left());
-                double right = lowest(seam.right());
-                double height = roof.corners().get(seam.from()).height();
-                if (!(height >= Math.max(left, right) - NEAR)) {
-                    throw failed(seam.left(), "breaks below its eave").stop();
+        for (Line[] seam : roof.seams()) {
+            Face left = roof.face(seam[0].surface());
+            Face right = roof.face(seam[1].surface());
+            boolean inLine =
+                    left.plane().turnTo(right.plane()) == 0 && left.plane().runsWith(right.plane());
+            if (inLine && !left.upright() && !right.upright() && left.wall() != right.wall()) {
+                double leftTan = left.pitch().orElseThrow().tan();
+                double rightTan = right.pitch().orElseThrow().tan();
+                boolean leftAbove = roof.rises(seam[0].surface(), seam[1]);
+                if (leftAbove ? leftTan > rightTan : rightTan > leftTan) {
+                    throw failed(seam[0].surface(), "goes on over a flatter one")
+                            .stop();
                 }
             }
         }
     }
 
-    private double lowest(int slope) {
-        return roof.slopes().get(slope).corners().stream()
-                .mapToDouble(number -> roof.corners().get(number).height())
-                .min()
-                .orElseThrow();
-    }
-
     private void euler() {
         int lines = roof.seams().size() + roof.rim().size();
-        int characteristic = roof.corners().size() - lines + roof.slopes().size();
+        int characteristic = roof.corners().size() - lines + roof.surfaces().size();
         if (characteristic != 2 - plan.rings().size()) {
-            throw failed("%d corners, %d lines and %d slopes over %d rings do not add up"
+            throw failed("%d corners, %d lines and %d surfaces over %d rings do not add up"
                             .formatted(
                                     roof.corners().size(),
                                     lines,
-                                    roof.slopes().size(),
+                                    roof.surfaces().size(),
                                     plan.rings().size()))
                     .stop();
         }
     }
 
-    private int side(int slope) {
-        return roof.slopes().get(slope).sides().get(0);
-    }
-
-    private NoRoof failed(int slope, String what) {
-        return NoRoof.because(Reason.CHECK_FAILED, side(slope), FAILED + "the slope of {side} " + what + ".");
+    private NoRoof failed(int surface, String what) {
+        return NoRoof.because(Reason.CHECK_FAILED, roof.side(surface), FAILED + "the slope of {side} " + what + ".");
     }
 
     static NoRoof failed(String what) {

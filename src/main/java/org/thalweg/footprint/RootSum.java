@@ -2,44 +2,59 @@ package org.thalweg.footprint;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.Arrays;
 
 /**
- * A sum of whole multiples of the {@linkplain EavePlane#speed speeds} of a few planes, each a whole number times a square
- * root. Its sign is exact: roots whose radicands make a square together are counted together, and square roots of which no
- * two do are linearly independent over the rationals (Besicovitch 1940), so the sum is nought only if every count is. If it
- * is not nought, working with more and more digits must tell its sign.
+ * A sum of whole multiples of square roots: of the {@linkplain EavePlane#speed speeds} of a few planes, or of these times where
+ * the planes are. Its sign is exact: roots whose radicands make a square together are counted together, and square roots of
+ * which no two do are linearly independent over the rationals (Besicovitch 1940), so the sum is nought only if every count
+ * is. If it is not nought, working with more and more digits must tell its sign.
  */
 final class RootSum {
 
     private static final int FIRST_BITS = 128;
 
-    /** At most two triples of planes are compared. */
-    private final EavePlane[] planes = new EavePlane[8];
-
-    private final BigInteger[] counts = new BigInteger[8];
+    private Root[] roots = new Root[8];
+    private BigInteger[] counts = new BigInteger[8];
     private int size;
 
     /** Adds {@code count} times the speed of {@code plane}. */
     RootSum add(BigInteger count, EavePlane plane) {
-        BigInteger whole = count.multiply(plane.weight());
-        if (whole.signum() == 0) {
+        return add(count.multiply(plane.weight()), plane.length());
+    }
+
+    /** Adds {@code count} times the speed of {@code plane} times the offset of another, in units. */
+    RootSum add(BigInteger count, EavePlane plane, EavePlane at) {
+        BigInteger speed = count.multiply(plane.weight());
+        add(speed.multiply(at.whole()), plane.length());
+        return at.shifted() && speed.signum() != 0
+                ? add(speed.multiply(at.shift()), plane.length().times(at.length()))
+                : this;
+    }
+
+    /** Adds {@code count} times the offset of a plane, in units. */
+    RootSum addOffset(BigInteger count, EavePlane at) {
+        return add(count.multiply(at.whole()), Root.ONE).add(count.multiply(at.shift()), at.length());
+    }
+
+    private RootSum add(BigInteger count, Root root) {
+        if (count.signum() == 0) {
             return this;
         }
         for (int i = 0; i < size; i++) {
-            EavePlane kin = planes[i];
-            if (kin.squareLength() == plane.squareLength()) {
-                counts[i] = counts[i].add(whole.multiply(kin.scale()));
-                return this;
-            }
             // sqrt(r) = sqrt(r·k) / k · sqrt(k): counts are kept over the radicand of the first of each kin.
-            BigInteger root = plane.rootWith(kin);
-            if (root.signum() > 0) {
-                counts[i] = counts[i].add(whole.multiply(root));
+            BigInteger whole = root.wholeWith(roots[i]);
+            if (whole.signum() > 0) {
+                counts[i] = counts[i].add(count.multiply(whole));
                 return this;
             }
         }
-        planes[size] = plane;
-        counts[size++] = whole.multiply(plane.scale());
+        if (size == roots.length) {
+            roots = Arrays.copyOf(roots, 2 * size);
+            counts = Arrays.copyOf(counts, 2 * size);
+        }
+        roots[size] = root;
+        counts[size++] = count.multiply(root.radicand());
         return this;
     }
 
@@ -73,7 +88,7 @@ final class RootSum {
             BigInteger sum = BigInteger.ZERO;
             BigInteger error = BigInteger.ZERO;
             for (int i = 0; i < size; i++) {
-                sum = sum.add(counts[i].multiply(planes[i].inverseRoot(bits)));
+                sum = sum.add(counts[i].multiply(roots[i].inverse(bits)));
                 error = error.add(counts[i].abs());
             }
             if (sum.abs().compareTo(error.shiftLeft(sure)) > 0) {

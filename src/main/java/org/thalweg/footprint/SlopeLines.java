@@ -10,8 +10,7 @@ import java.util.Map;
 final class SlopeLines {
 
     private final int[] united;
-    private final boolean[] upright;
-    private final int[] sides;
+    private final Faces faces;
     private final List<Line> lines = new ArrayList<>();
 
     /** Nothing is on the other side: an eave. */
@@ -20,14 +19,9 @@ final class SlopeLines {
     /** A line as it was noted: what united later is not yet in it. */
     record Line(int slope, int beside, int from, int to) {}
 
-    /**
-     * @param upright which slopes are gables: their lines are not kept
-     * @param sides   the side each of them stands on
-     */
-    SlopeLines(boolean[] upright, int[] sides) {
-        this.sides = sides.clone();
-        this.upright = upright.clone();
-        united = new int[upright.length];
+    SlopeLines(Faces faces) {
+        this.faces = faces;
+        united = new int[faces.all().size()];
         Arrays.setAll(united, i -> i);
     }
 
@@ -37,7 +31,8 @@ final class SlopeLines {
      * @param beside the slope or gable on its other side, {@link #NONE} at an eave
      */
     void add(int slope, int beside, int from, int to) {
-        if (!upright[slope]) {
+        // The walls themselves are no part of the roof.
+        if (!faces.all().get(slope).outer()) {
             lines.add(new Line(slope, beside, from, to));
         }
     }
@@ -58,11 +53,7 @@ final class SlopeLines {
         return root;
     }
 
-    boolean isUpright(int slope) {
-        return upright[slope];
-    }
-
-    /** The ring of lines round every slope by its number; empty for those that are gables or part of another. */
+    /** The ring of lines round every slope by its number; empty for walls and for those that are part of another. */
     List<List<Line>> rings() {
         List<List<Line>> bySlope = new ArrayList<>();
         for (int i = 0; i < united.length; i++) {
@@ -80,7 +71,7 @@ final class SlopeLines {
 
     private List<Line> ring(int slope, List<Line> lines) {
         List<Line> ring = new ArrayList<>();
-        int side = sides[slope];
+        int side = faces.side(slope);
         if (lines.isEmpty()) {
             return ring;
         }

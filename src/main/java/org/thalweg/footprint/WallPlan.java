@@ -2,19 +2,20 @@ package org.thalweg.footprint;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.thalweg.footprint.NoRoof.Reason;
+import org.thalweg.footprint.WallSide.Change;
 import org.thalweg.units.Count;
 import org.thalweg.units.Length;
 import org.thalweg.units.Pitch;
 
 /**
  * The walls on a grid of whole numbers, from the least x and y of the outline on, rings wound with the roof to their left. A
- * corner within a step of the line between its neighbours, with one pitch on both sides, is no corner: the sides are one
- * wall. A side shorter than a step is none.
+ * corner within the tolerance of the line between its neighbours, with sides that rise alike, is no corner: the sides are
+ * one wall. A side shorter than that is none. Corners between a gable and a side in line with it are put on that line.
  */
 final class WallPlan {
 
@@ -30,42 +31,108 @@ final class WallPlan {
     static final double MOST_TAN = 50;
 
     /**
-     * @param sides  numbers of the sides that are this wall, in order
-     * @param x      of its first corner, steps
-     * @param y      of its first corner, steps
-     * @param pitch  none: a gable
+     * How the roof rises from a wall. Two that are equal rise alike.
+     *
+     * @param pitch none: it goes up as a gable
+     * @param eave  where that begins, metres; 0 for a gable
+     * @param above what it becomes further up
+     * @param cross of the slopes that end at a gable in line with another wall
      */
-    record Wall(List<Integer> sides, long x, long y, Optional<Pitch> pitch, Cotangent cotangent) {
-        private Wall with(List<Integer> more) {
-            List<Integer> all = new ArrayList<>(sides);
-            all.addAll(more);
-            return new Wall(all, x, y, pitch, cotangent);
+    record Form(Optional<Pitch> pitch, double eave, List<Change> above, Optional<Pitch> cross) {
+
+        static Form of(WallSide side) {
+            boolean sloped = side.pitch().isPresent();
+            return new Form(
+                    side.pitch(), sloped ? side.eave() : 0, side.above(), sloped ? Optional.empty() : side.cross());
         }
 
-        private boolean at(Wall other) {
-            return x == other.x && y == other.y;
+        boolean gable() {
+            return pitch.isEmpty();
+        }
+
+        /** All it has. */
+        List<Pitch> pitches() {
+            return Stream.of(Stream.of(pitch, cross), above.stream().map(Change::pitch))
+                    .flatMap(all -> all)
+                    .flatMap(Optional::stream)
+                    .toList();
+        }
+
+        /** What becomes of it and where, the eave first; nothing for a gable all the way up. */
+        List<Change> changes() {
+            List<Change> changes = new ArrayList<>();
+            pitch.ifPresent(slope -> changes.add(new Change(eave, pitch)));
+            changes.addAll(above);
+            return changes;
+        }
+    }
+
+    /**
+     * @param sides  numbers of the sides that are this wall, in order
+     * @param passed the corners between them, on the wall
+     * @param x      of its first corner, steps
+     * @param y      of its first corner, steps
+     */
+    record Wall(List<Integer> sides, List<Spot> passed, long x, long y, Form form) {
+
+        Wall with(Wall more) {
+            List<Integer> all = new ArrayList<>(sides);
+            all.addAll(more.sides);
+            List<Spot> corners = new ArrayList<>(passed);
+            corners.add(new Spot(more.x, more.y));
+            corners.addAll(more.passed);
+            return new Wall(all, corners, x, y, form);
+        }
+
+        Wall at(long otherX, long otherY) {
+            return new Wall(sides, passed, otherX, otherY, form);
+        }
+    }
+
+    /** A place on the grid. */
+    record Spot(long x, long y) {}
+
+    /** Where a wall runs: a·x + b·y = c, a and b without a common factor, the roof where the left is greater. */
+    record WallLine(long a, long b, long c) {
+
+        static WallLine of(Wall from, Wall to) {
+            long dx = to.x - from.x;
+            long dy = to.y - from.y;
+            long factor = BigInteger.valueOf(dx).gcd(BigInteger.valueOf(dy)).longValue();
+            long a = -dy / factor;
+            long b = dx / factor;
+            return new WallLine(a, b, a * from.x + b * from.y);
+        }
+
+        /** Square to it through a corner, the roof on the side where this line goes on to, or comes from. */
+        WallLine across(Wall corner, boolean onward) {
+            long toX = onward ? b : -b;
+            long toY = onward ? -a : a;
+            return new WallLine(toX, toY, toX * corner.x + toY * corner.y);
         }
     }
 
     private final double originX;
     private final double originY;
+    private final double tolerance;
+    private final BitSet apart = new BitSet();
     private final List<List<Wall>> rings = new ArrayList<>();
-    private final BigInteger unit;
+    private final List<Boolean> turned = new ArrayList<>();
+    private final List<List<WallLine>> lines = new ArrayList<>();
 
     private WallPlan(Footprint footprint) {
         originX = footprint.outline().stream().mapToDouble(WallSide::x).min().orElseThrow();
         originY = footprint.outline().stream().mapToDouble(WallSide::y).min().orElseThrow();
+        // Half a step is lost by rounding, at either end.
+        tolerance = Math.max(1, footprint.tolerance().metres() * STEPS);
         int first = 0;
         for (List<WallSide> ring : footprint.rings()) {
-            rings.add(snapped(ring, first, rings.isEmpty()));
+            List<Wall> walls = snapped(ring, first);
+            lines.add(InLine.align(walls, tolerance));
+            rings.add(walls);
             first += ring.size();
         }
         PlanChecks.check(rings);
-        unit = Cotangent.unit(rings.stream()
-                .flatMap(List::stream)
-                .map(Wall::cotangent)
-                .distinct()
-                .toList());
     }
 
     static WallPlan of(Footprint footprint) {
@@ -80,7 +147,7 @@ final class WallPlan {
         int number = 0;
         for (List<WallSide> ring : footprint.rings()) {
             if (ring.size() < 3) {
-                throw tooFew(number);
+                throw tooFew(number, ring.size());
             }
             for (WallSide side : ring) {
                 check(side, footprint.outline().get(0), number++);
@@ -99,45 +166,60 @@ final class WallPlan {
                     .with(Length.metres(far), Length.metres(LARGEST / 2))
                     .stop();
         }
-        double tan = side.pitch().map(Pitch::tan).orElse(1.0);
+        side.pitch().ifPresent(pitch -> check(pitch, number));
+        side.cross().ifPresent(pitch -> check(pitch, number));
+        double before = Double.NEGATIVE_INFINITY;
+        for (Change change : Form.of(side).changes()) {
+            change.pitch().ifPresent(pitch -> check(pitch, number));
+            if (!(change.height() > before)) {
+                throw NoRoof.because(
+                                Reason.HEIGHTS_OUT_OF_ORDER,
+                                number,
+                                "{side} changes at a height of {actual}, not above {limit}, where the slope below begins.")
+                        .with(Length.metres(change.height()), Length.metres(before))
+                        .stop();
+            }
+            before = change.height();
+        }
+    }
+
+    private static void check(Pitch pitch, int side) {
+        double tan = pitch.tan();
         if (!(tan >= LEAST_TAN && tan <= MOST_TAN)) {
             throw NoRoof.because(
                             Reason.PITCH_EXTREME,
-                            number,
+                            side,
                             "{side} has a pitch of {actual}, {limit} at %s. A side whose wall goes straight up is a gable."
                                     .formatted(tan > 1 ? "most" : "least"))
-                    .with(side.pitch().orElseThrow(), new Pitch(12 * (tan > 1 ? MOST_TAN : LEAST_TAN), 12))
+                    .with(pitch, new Pitch(12 * (tan > 1 ? MOST_TAN : LEAST_TAN), 12))
                     .stop();
         }
     }
 
-    private List<Wall> snapped(List<WallSide> ring, int first, boolean outline) {
+    private List<Wall> snapped(List<WallSide> ring, int first) {
         List<Wall> walls = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
             WallSide side = ring.get(i);
+            apart.set(first + i, side.apart());
             walls.add(new Wall(
                     List.of(first + i),
+                    List.of(),
                     Math.round((side.x() - originX) * STEPS),
                     Math.round((side.y() - originY) * STEPS),
-                    side.pitch(),
-                    side.pitch().map(Cotangent::of).orElse(Cotangent.UPRIGHT)));
+                    Form.of(side)));
         }
-        for (int i = walls.size() - 1; i >= 0 && walls.size() > 1; i--) {
-            if (walls.get(i).at(walls.get((i + 1) % walls.size()))) {
-                walls.remove(i);
-            }
-        }
+        InLine.join(walls, tolerance);
         if (walls.size() < 3) {
-            throw tooFew(first);
+            throw tooFew(first, walls.size());
         }
-        if (PlanChecks.turnsLeft(walls) != outline) {
-            walls = reversed(walls);
+        boolean outline = rings.isEmpty();
+        boolean turn = PlanChecks.turnsLeft(walls) != outline;
+        turned.add(turn);
+        List<Wall> wound = InLine.straightened(turn ? reversed(walls) : walls, tolerance);
+        if (wound.size() < 3) {
+            throw tooFew(first, wound.size());
         }
-        walls = straightened(walls);
-        if (walls.size() < 3) {
-            throw tooFew(first);
-        }
-        return walls;
+        return wound;
     }
 
     /** The same ring the other way round: a wall starts at what was its end. */
@@ -145,54 +227,29 @@ final class WallPlan {
         List<Wall> reversed = new ArrayList<>();
         int n = walls.size();
         for (int i = n - 1; i >= 0; i--) {
-            Wall wall = walls.get(i);
             Wall end = walls.get((i + 1) % n);
-            reversed.add(new Wall(wall.sides, end.x, end.y, wall.pitch, wall.cotangent));
+            reversed.add(walls.get(i).at(end.x, end.y));
         }
         return reversed;
-    }
-
-    private static List<Wall> straightened(List<Wall> corners) {
-        List<Wall> walls = new ArrayList<>(corners);
-        List<List<Wall>> passed = new ArrayList<>();
-        corners.forEach(corner -> passed.add(new ArrayList<>()));
-        boolean again = true;
-        while (again) {
-            again = false;
-            for (int i = 0; i < walls.size() && walls.size() > 2; ) {
-                int before = (i + walls.size() - 1) % walls.size();
-                Wall wall = walls.get(i);
-                List<Wall> between = new ArrayList<>(passed.get(before));
-                between.add(wall);
-                between.addAll(passed.get(i));
-                if (PlanChecks.inLine(walls.get(before), between, walls.get((i + 1) % walls.size()))) {
-                    passed.set(before, between);
-                    walls.set(before, walls.get(before).with(wall.sides));
-                    walls.remove(i);
-                    passed.remove(i);
-                    again = true;
-                } else {
-                    i++;
-                }
-            }
-        }
-        return walls;
     }
 
     List<List<Wall>> rings() {
         return rings;
     }
 
-    /** The wall that starts where this one ends; walls are numbered through, ring by ring. */
-    Wall after(int wall) {
-        int left = wall;
-        for (List<Wall> ring : rings) {
-            if (left < ring.size()) {
-                return ring.get((left + 1) % ring.size());
-            }
-            left -= ring.size();
-        }
-        throw new IllegalArgumentException("no wall " + wall);
+    /** Where every wall of a ring runs. */
+    List<WallLine> lines(int ring) {
+        return lines.get(ring);
+    }
+
+    /** Whether a side's eave is told apart from that of one in line with it. */
+    boolean isApart(int side) {
+        return apart.get(side);
+    }
+
+    /** Whether a ring runs against the caller's order. */
+    boolean turned(int ring) {
+        return turned.get(ring);
     }
 
     double originX() {
@@ -201,11 +258,6 @@ final class WallPlan {
 
     double originY() {
         return originY;
-    }
-
-    /** How many steps high a plane is at time 1: the unit of all weights. */
-    double heightOfTime() {
-        return unit.doubleValue();
     }
 
     /** Least x, least y, most x, most y of the outline, steps. */
@@ -220,49 +272,12 @@ final class WallPlan {
         return box;
     }
 
-    /** The plane of every wall, ring by ring; walls in one line with one pitch share one. */
-    List<List<EavePlane>> planes() {
-        Map<List<Object>, EavePlane> known = new LinkedHashMap<>();
-        List<List<EavePlane>> all = new ArrayList<>();
-        for (List<Wall> ring : rings) {
-            List<EavePlane> planes = new ArrayList<>();
-            for (int i = 0; i < ring.size(); i++) {
-                Wall wall = ring.get(i);
-                Wall next = ring.get((i + 1) % ring.size());
-                long dx = next.x - wall.x;
-                long dy = next.y - wall.y;
-                long factor = BigInteger.valueOf(dx).gcd(BigInteger.valueOf(dy)).longValue();
-                long a = -dy / factor;
-                long b = dx / factor;
-                long c = a * wall.x + b * wall.y;
-                BigInteger weight = wall.cotangent.times(unit);
-                planes.add(known.computeIfAbsent(
-                        List.of(a, b, c, weight), key -> new EavePlane(known.size(), a, b, c, weight)));
-            }
-            for (int i = 0; i < planes.size(); i++) {
-                EavePlane next = planes.get((i + 1) % planes.size());
-                if (planes.get(i).turnTo(next) == 0) {
-                    int side = ring.get((i + 1) % planes.size()).sides.get(0);
-                    throw NoRoof.because(
-                                    Reason.PITCHES_IN_LINE,
-                                    side,
-                                    "{side} runs in line with {other} and rises in another way: the steeper slope would be"
-                                            + " covered by the flatter. Give both one pitch, or set one of them back.")
-                            .with(ring.get(i).sides.get(0))
-                            .stop();
-                }
-            }
-            all.add(planes);
-        }
-        return all;
-    }
-
-    private static NoRoof.Stop tooFew(int side) {
+    private static NoRoof.Stop tooFew(int side, int corners) {
         return NoRoof.because(
                         Reason.TOO_FEW_CORNERS,
                         side,
                         "This ring has {actual} corners that are apart and not in line, {limit} at least.")
-                .with(new Count(2), new Count(3))
+                .with(new Count(corners), new Count(3))
                 .stop();
     }
 }

@@ -16,10 +16,11 @@ class RoofCheckTest {
 
     private static final WallPlan PLAN = WallPlan.of(Footprint.of(Plans.ring(0, 0, 10, 0, 10, 4, 0, 4)));
     private static final List<Wall> WALLS = PLAN.rings().get(0);
+    private static final Faces FACES = new Faces(PLAN);
     private static final Tally TALLY = new Tally(1_000_000);
 
     private final Nodes nodes = new Nodes(PLAN.box());
-    private final SlopeLines lines = new SlopeLines(new boolean[4], new int[] {0, 1, 2, 3});
+    private final SlopeLines lines = new SlopeLines(FACES);
 
     /** Corners of the walls, then the ridge's ends where these planes meet. */
     private void corners(EavePlane south, EavePlane east, EavePlane north, EavePlane west) {
@@ -35,7 +36,7 @@ class RoofCheckTest {
     }
 
     private static EavePlane plane(int side) {
-        return PLAN.planes().get(0).get(side);
+        return FACES.planes().get(side);
     }
 
     private void ring(int slope, int... ring) {
@@ -45,7 +46,7 @@ class RoofCheckTest {
     }
 
     private void check() {
-        RoofCheck.check(PLAN, WALLS, new FoundRoof(PLAN, WALLS, nodes, lines));
+        RoofCheck.check(PLAN, FACES, new FoundRoof(PLAN, FACES, nodes, lines));
     }
 
     private NoRoof why() {
@@ -96,7 +97,7 @@ class RoofCheckTest {
     void aSlopeOffItsWallIsNoticed() {
         corners(plane(0), plane(1), plane(2), plane(3));
         ring(0, 0, 5, 4);
-        assertThat(why().detail()).contains("does not stand on its wall");
+        assertThat(why().detail()).contains("does not begin where it should");
     }
 
     @Test
