@@ -316,13 +316,6 @@ final class Eaves {
 
     private void link(Stretch in, Stretch out, int node) {
         Joint corner = new Joint(in, out, node, instant);
-        // Two gables stay where they are, and so does the corner between them.
-        if (corner.isInner() && in.plane.upright() != out.plane.upright()) {
-            throw stop(
-                    Reason.GABLE_AT_INNER_CORNER,
-                    "Beside an inner corner the wall of a gable would run on into the building. Give the side a pitch, or draw"
-                            + " the roof as points and planes.");
-        }
         in.end = corner;
         out.start = corner;
         fresh.add(corner);

@@ -28,9 +28,8 @@ final class Faces {
      * @param pitch none: it stands upright
      * @param plane its plane
      * @param from  the height it begins at, metres
-     * @param outer whether it is the wall itself that goes up
      */
-    record Face(int wall, Part part, Optional<Pitch> pitch, EavePlane plane, double from, boolean outer) {
+    record Face(int wall, Part part, Optional<Pitch> pitch, EavePlane plane, double from) {
         boolean upright() {
             return pitch.isEmpty();
         }
@@ -124,11 +123,9 @@ final class Faces {
         int lowest = faces.size();
         List<Level> levels = new ArrayList<>();
         List<Optional<Pitch>> pitches = new ArrayList<>();
-        List<Double> heights = new ArrayList<>();
         if (changes.isEmpty() || steps(changes.get(0).height()) > 0) {
             levels.add(new Level(BigInteger.ZERO, 0));
             pitches.add(Optional.empty());
-            heights.add(base);
         }
         for (Change change : changes) {
             BigInteger weight =
@@ -137,17 +134,20 @@ final class Faces {
             if (levels.isEmpty() || !levels.get(levels.size() - 1).weight.equals(weight)) {
                 levels.add(new Level(weight, height));
                 pitches.add(change.pitch());
-                heights.add(change.height());
             }
         }
         List<EavePlane> chain = chains.computeIfAbsent(new Chain(line, levels), this::planes);
         boolean outer = pitches.get(0).isEmpty();
         for (int i = 0; i < levels.size(); i++) {
             Part own = part instanceof Rises ? new Rises(outer ? Math.max(0, i - 1) : i) : part;
-            faces.add(new Face(wall, own, pitches.get(i), chain.get(i), heights.get(i), outer && i == 0));
+            faces.add(new Face(wall, own, pitches.get(i), chain.get(i), heightOf(levels.get(i))));
             last.add(i == levels.size() - 1);
         }
         return lowest;
+    }
+
+    private double heightOf(Level level) {
+        return base + (double) level.height / WallPlan.STEPS;
     }
 
     private long steps(double height) {
@@ -234,6 +234,11 @@ final class Faces {
     /** The height of the lowest eaves, metres. */
     double base() {
         return base;
+    }
+
+    /** Whether one of two planes hands over to the other. */
+    boolean handOver(EavePlane one, EavePlane other) {
+        return chains.values().stream().anyMatch(chain -> chain.contains(one) && chain.contains(other));
     }
 
     /** Whether one face follows another further up. */

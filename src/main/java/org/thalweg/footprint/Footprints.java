@@ -30,7 +30,7 @@ public final class Footprints {
         Nodes nodes = new Nodes(plan.box());
         SlopeLines lines = new SlopeLines(faces);
         Tally tally = new Tally(MOST_STEPS);
-        faces.walls().forEach(wall -> nodes.addWallCorner(wall.x(), wall.y()));
+        faces.walls().forEach(wall -> nodes.addWallCorner(wall.onX(), wall.onY()));
         Eaves eaves = new Eaves(faces.planes().size(), nodes, lines, tally);
         for (List<Faces.Eave> ring : faces.rings()) {
             // Corners of walls are the first nodes: they have the number of the wall that starts there.

@@ -16,8 +16,7 @@ import org.thalweg.footprint.WallPlan.Spot;
 import org.thalweg.footprint.WallPlan.Wall;
 
 /**
- * What the rising eaves have drawn, in metres from the grid's origin: corners, surfaces (slopes, and gables that stand inside the
- * walls), and the lines between them.
+ * What the rising eaves have drawn, in metres from the grid's origin: corners, surfaces (slopes and gables), and the lines between them.
  */
 final class FoundRoof {
 
@@ -27,7 +26,7 @@ final class FoundRoof {
     private static final double STEP = 1.0 / WallPlan.STEPS;
 
     /**
-     * A slope, or a gable inside the walls.
+     * A slope or a gable.
      *
      * @param faces   the faces it is made of, in order
      * @param corners its ring: numbers of corners
@@ -44,7 +43,7 @@ final class FoundRoof {
     private final List<Surface> surfaces = new ArrayList<>();
     /** Two lines each, one for either surface, that of the lower number first. */
     private final List<Line[]> seams = new ArrayList<>();
-    /** Lines with a surface on one side only: eaves, and what runs along a gable that is a wall. */
+    /** Lines with a surface on one side only: the feet of the walls. */
     private final List<Line> rim = new ArrayList<>();
 
     FoundRoof(WallPlan plan, Faces faces, Nodes nodes, SlopeLines lines) {
@@ -53,14 +52,15 @@ final class FoundRoof {
         Map<Integer, Integer> numbers = new HashMap<>();
         List<List<SlopeLines.Line>> rings = lines.rings();
         for (int i = 0; i < rings.size(); i++) {
-            if (rings.get(i).isEmpty()) {
+            // Two lines are a fold of no width: what will be a cross gable further up.
+            if (rings.get(i).size() < 3) {
                 continue;
             }
             List<Integer> ring = new ArrayList<>();
             List<Bound> bounds = new ArrayList<>();
             for (SlopeLines.Line line : rings.get(i)) {
                 ring.add(numbers.computeIfAbsent(line.from(), node -> corner(nodes, node)));
-                bounds.add(bound(i, line.beside()));
+                bounds.add(bound(line, nodes));
             }
             int united = i;
             List<Integer> own = IntStream.range(i, rings.size())
@@ -77,21 +77,22 @@ final class FoundRoof {
         return corners.size() - 1;
     }
 
-    private Bound bound(int face, int beside) {
-        if (beside == SlopeLines.NONE) {
-            return new Bound(BoundKind.EAVE, faces.side(face));
+    private Bound bound(SlopeLines.Line line, Nodes nodes) {
+        if (line.beside() == SlopeLines.NONE) {
+            return new Bound(BoundKind.EAVE, faces.side(line.slope()));
         }
-        Face other = faces.all().get(beside);
+        Face other = faces.all().get(line.beside());
         if (!other.upright()) {
             return new Bound(BoundKind.SEAM, -1);
         }
-        // Of two faces over one wall the higher has the greater number.
-        if (faces.over(beside, face)) {
-            return new Bound(BoundKind.GABLE_FOOT, faces.side(beside));
+        if (faces.over(line.slope(), line.beside())) {
+            return new Bound(BoundKind.EAVE, faces.side(line.slope()));
         }
-        return faces.over(face, beside)
-                ? new Bound(BoundKind.EAVE, faces.side(face))
-                : new Bound(BoundKind.GABLE, faces.side(beside));
+        // Seen from outside a gable has its foot to the right, and what it goes up to on the way back.
+        double dx = nodes.x(line.to()) - nodes.x(line.from());
+        double dy = nodes.y(line.to()) - nodes.y(line.from());
+        boolean foot = dx * other.plane().b() - dy * other.plane().a() < 0;
+        return new Bound(foot ? BoundKind.GABLE_FOOT : BoundKind.GABLE, faces.side(line.beside()));
     }
 
     private void findSeams() {

@@ -1,6 +1,7 @@
 package org.thalweg.footprint;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.thalweg.footprint.WallPlan.Wall;
 import org.thalweg.footprint.WallPlan.WallLine;
@@ -84,11 +85,8 @@ final class InLine {
                     && lie(before, List.of(wall), walls.get((i + 1) % n), tolerance);
             bent = straight[i] ? bent : i;
         }
-        List<WallLine> lines = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            lines.add(WallLine.of(walls.get(i), walls.get((i + 1) % n)));
-        }
-        for (int k = 0; k < n; k++) {
+        List<WallLine> lines = new ArrayList<>(Collections.nCopies(n, new WallLine(0, 0, 0)));
+        for (int k = 0; k < n; ) {
             int first = (bent + k) % n;
             int walk = 0;
             while (k + walk + 1 < n && straight[(first + walk + 1) % n]) {
@@ -100,10 +98,13 @@ final class InLine {
                 int at = (first + i) % n;
                 walls.set(at, onLine(walls.get(at), from, to));
             }
-            for (int i = 0; i <= walk && walk > 0; i++) {
-                lines.set((first + i) % n, WallLine.of(from, to));
+            WallLine line = WallLine.of(from, to);
+            for (int i = 0; i <= walk; i++) {
+                int at = (first + i) % n;
+                lines.set(at, line);
+                walls.set(at, i == 0 ? walls.get(at) : walls.get(at).on(line));
             }
-            k += walk;
+            k += walk + 1;
         }
         return lines;
     }

@@ -46,8 +46,6 @@ public record NoRoof(
         OVERHANGS_IN_LINE,
         /** Two sides in one line meet at a corner and have different pitches: one of them would have no slope. */
         PITCHES_IN_LINE,
-        /** A gable beside an inner corner: its wall would run on into the building. */
-        GABLE_AT_INNER_CORNER,
         /** Slopes never meet over some part of the plan: too many of its sides are gables. */
         NEVER_CLOSES,
         /** A slope surrounds another part of the roof, touches itself, or has no area. */

@@ -19,7 +19,7 @@ final class Nodes {
         this.box = box;
     }
 
-    int addWallCorner(long x, long y) {
+    int addWallCorner(double x, double y) {
         places.add(new Place(x, y, 0, null));
         return places.size() - 1;
     }

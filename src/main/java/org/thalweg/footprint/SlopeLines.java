@@ -31,10 +31,7 @@ final class SlopeLines {
      * @param beside the slope or gable on its other side, {@link #NONE} at an eave
      */
     void add(int slope, int beside, int from, int to) {
-        // The walls themselves are no part of the roof.
-        if (!faces.all().get(slope).outer()) {
-            lines.add(new Line(slope, beside, from, to));
-        }
+        lines.add(new Line(slope, beside, from, to));
     }
 
     /** Two slopes turned out to be one. */
@@ -99,10 +96,9 @@ final class SlopeLines {
 
     /** @param side whose slope it is */
     static NoRoof notSimple(int side, String what) {
-        return NoRoof.because(
-                NoRoof.Reason.SLOPE_NOT_SIMPLE,
-                side,
-                "The slope of {side} would be no simple surface: it %s. Give the sides round it other pitches, or draw the"
-                        + " roof as points and planes.".formatted(what));
+        String detail =
+                "What rises from {side} would be no simple surface: it %s. Give the sides round it other pitches, or"
+                        + " draw the roof as points and planes.";
+        return NoRoof.because(NoRoof.Reason.SLOPE_NOT_SIMPLE, side, detail.formatted(what));
     }
 }

@@ -72,8 +72,10 @@ final class WallPlan {
      * @param passed the corners between them, on the wall
      * @param x      of its first corner, steps
      * @param y      of its first corner, steps
+     * @param onX    of its first corner, put from the grid onto the line it runs on, steps
+     * @param onY    of its first corner, put onto the line
      */
-    record Wall(List<Integer> sides, List<Spot> passed, long x, long y, Form form) {
+    record Wall(List<Integer> sides, List<Spot> passed, long x, long y, double onX, double onY, Form form) {
 
         Wall with(Wall more) {
             List<Integer> all = new ArrayList<>(sides);
@@ -81,11 +83,18 @@ final class WallPlan {
             List<Spot> corners = new ArrayList<>(passed);
             corners.add(new Spot(more.x, more.y));
             corners.addAll(more.passed);
-            return new Wall(all, corners, x, y, form);
+            return new Wall(all, corners, x, y, onX, onY, form);
         }
 
         Wall at(long otherX, long otherY) {
-            return new Wall(sides, passed, otherX, otherY, form);
+            return new Wall(sides, passed, otherX, otherY, (double) otherX, (double) otherY, form);
+        }
+
+        /** The same with its first corner on a line that passes it within a step. */
+        Wall on(WallLine line) {
+            double off =
+                    (double) (line.a * x + line.b * y - line.c) / ((double) line.a * line.a + (double) line.b * line.b);
+            return new Wall(sides, passed, x, y, x - off * line.a, y - off * line.b, form);
         }
     }
 
@@ -201,12 +210,9 @@ final class WallPlan {
         for (int i = 0; i < ring.size(); i++) {
             WallSide side = ring.get(i);
             apart.set(first + i, side.apart());
-            walls.add(new Wall(
-                    List.of(first + i),
-                    List.of(),
-                    Math.round((side.x() - originX) * STEPS),
-                    Math.round((side.y() - originY) * STEPS),
-                    Form.of(side)));
+            long x = Math.round((side.x() - originX) * STEPS);
+            long y = Math.round((side.y() - originY) * STEPS);
+            walls.add(new Wall(List.of(first + i), List.of(), x, y, (double) x, (double) y, Form.of(side)));
         }
         InLine.join(walls, tolerance);
         if (walls.size() < 3) {

@@ -197,17 +197,6 @@ class KnownRoofsTest {
                                 Plans.ring(0, 0, 5, 0, 10, 0, 10, 4, 0, 4), "6:12", "8:12", "6:12", "6:12", "6:12"),
                         List.of()))
                 .isEqualTo(Reason.PITCHES_IN_LINE);
-        assertThat(Plans.refused(
-                        Plans.pitched(
-                                Plans.ring(0, 0, 10, 0, 10, 4, 4, 4, 4, 9, 0, 9),
-                                "6:12",
-                                "6:12",
-                                "gable",
-                                "6:12",
-                                "6:12",
-                                "6:12"),
-                        List.of()))
-                .isEqualTo(Reason.GABLE_AT_INNER_CORNER);
     }
 
     private static Map<SeamKind, Long> kinds(RoofOver roof) {
