@@ -120,6 +120,11 @@ final class EavePlane {
         return shift.signum() != 0;
     }
 
+    /** Whether both are at one place at all times. */
+    boolean isLike(EavePlane other) {
+        return a == other.a && b == other.b && c == other.c && weight.equals(other.weight) && shift.equals(other.shift);
+    }
+
     /** Above 0 where {@code next} turns left from this one, seen along the eaves; exact. */
     long turnTo(EavePlane next) {
         return a * next.b - b * next.a;

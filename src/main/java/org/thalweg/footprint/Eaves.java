@@ -18,9 +18,10 @@ import org.thalweg.footprint.NoRoof.Reason;
  * Then planes that hand over at this height do. Afterwards:
  *
  * <ul>
- *   <li>stretches on one plane that are joined in line are one stretch, and their slopes one slope;
- *   <li>of two in one line on different planes the flatter goes on over both (lower pitch wins), and the steeper ends there
- *       in a level pitch break; of one pitch they would be on one plane, so the order of sides never has to decide;
+ *   <li>stretches that are joined in line are one stretch, if their planes are one, and their slopes one slope;
+ *   <li>of two in one line of different pitches the flatter goes on over both (lower pitch wins), and the steeper ends there
+ *       in a level pitch break; of two planes of one pitch, which become different further up, the first side's goes on over
+ *       both;
  *   <li>two stretches that lie back on back are a ridge, and gone.
  * </ul>
  */
@@ -182,6 +183,8 @@ final class Eaves {
             meet(place);
         }
         if (!turns.isEmpty()) {
+            // Where ridges close just now nothing is left to turn.
+            fresh.stream().filter(Eaves::isRidge).forEach(this::close);
             turn(turns);
         }
         settle();
@@ -303,15 +306,22 @@ final class Eaves {
 
     /** Joins the end of one stretch to the start of the next. */
     private void join(Stretch in, Stretch out, int node) {
-        if (in.plane == out.plane) {
-            lines.unite(in.slope, out.slope);
+        if (!in.plane.isLike(out.plane)) {
+            link(in, out, node);
+            return;
+        }
+        lines.unite(in.slope, out.slope);
+        if (in.plane.number() <= out.plane.number()) {
             vanish(out);
             in.end = out.end;
             in.end.in = in;
             changed.add(in);
-            return;
+        } else {
+            vanish(in);
+            out.start = in.start;
+            out.start.out = out;
+            changed.add(out);
         }
-        link(in, out, node);
     }
 
     private void link(Stretch in, Stretch out, int node) {
@@ -378,10 +388,20 @@ final class Eaves {
             }
         }
         for (Joint corner : fresh) {
-            if (!corner.gone && corner.turn() == 0) {
+            if (isRidge(corner)) {
                 close(corner);
+            } else if (!corner.gone && corner.turn() == 0) {
+                throw stop(Reason.NOT_RESOLVED, "Eaves that lie back on back do not end together" + UNRESOLVED);
             }
         }
+    }
+
+    /** Whether two stretches lie back on back from here to their other end. */
+    private static boolean isRidge(Joint corner) {
+        return !corner.gone
+                && corner.turn() == 0
+                && !corner.in.plane.runsWith(corner.out.plane)
+                && corner.in.start == corner.out.end;
     }
 
     /** Two stretches in one line: the flatter goes on over both. */
@@ -418,9 +438,6 @@ final class Eaves {
         Stretch one = corner.in;
         Stretch other = corner.out;
         Joint across = one.start;
-        if (across != other.end) {
-            throw stop(Reason.NOT_RESOLVED, "Eaves that lie back on back do not end together" + UNRESOLVED);
-        }
         corner.gone = true;
         across.gone = true;
         vanish(one);
