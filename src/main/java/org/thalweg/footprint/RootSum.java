@@ -2,6 +2,7 @@ package org.thalweg.footprint;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.util.Arrays;
 
 /**
@@ -13,6 +14,8 @@ import java.util.Arrays;
 final class RootSum {
 
     private static final int FIRST_BITS = 128;
+    /** Somewhat more than 90 binary digits; all that a quotient by a power of two has would take far longer. */
+    private static final MathContext DIGITS = new MathContext(30);
 
     private Root[] roots = new Root[8];
     private BigInteger[] counts = new BigInteger[8];
@@ -79,7 +82,8 @@ final class RootSum {
             return BigDecimal.ZERO;
         }
         BigInteger[] scaled = scaled(90);
-        return new BigDecimal(scaled[0]).divide(new BigDecimal(BigInteger.ONE.shiftLeft(scaled[1].intValueExact())));
+        return new BigDecimal(scaled[0])
+                .divide(new BigDecimal(BigInteger.ONE.shiftLeft(scaled[1].intValueExact())), DIGITS);
     }
 
     /** The value times two to a power, and the power; more than 2^{@code sure} times as large as its error. */

@@ -219,6 +219,15 @@ final class Plans {
         return new Footprint(ring(plan.get("outer"), pitch), courtyards);
     }
 
+    /** A polygon: its outer ring, then its holes, shrunk. */
+    static Footprint footprint(JsonNode rings, Pitch pitch, double scale) {
+        List<List<WallSide>> all = new ArrayList<>();
+        rings.forEach(ring -> all.add(ring(ring, pitch).stream()
+                .map(side -> WallSide.sloped(side.x() * scale, side.y() * scale, pitch))
+                .toList()));
+        return new Footprint(all.get(0), all.subList(1, all.size()));
+    }
+
     private static List<WallSide> ring(JsonNode corners, Pitch pitch) {
         List<WallSide> ring = new ArrayList<>();
         Set<List<Double>> seen = new HashSet<>();

@@ -114,6 +114,7 @@ class RoofCheckTest {
         lines.add(0, 0, 0, 1);
         lines.add(0, 0, 1, 5);
         assertThat(why().reason()).isEqualTo(Reason.SLOPE_NOT_SIMPLE);
+        assertThat(why().detail()).contains("no simple surface: it is not closed. Give");
     }
 
     @Test
