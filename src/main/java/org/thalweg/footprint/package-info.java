@@ -4,11 +4,13 @@
  * slopes beside it run through to it.
  *
  * <p>Every side sends its eave inward as it rises, the flatter the faster; where eaves meet, slopes meet (the weighted
- * straight skeleton). Plan in metres, x and y level; heights in metres above the eaves, which are all at one height.
+ * straight skeleton). At a height a side may become another: a wall gets its eave, a hip turns into a gable, a steep slope
+ * into a flat one. A gable in line with its neighbours is the end of a cross gable. Plan in metres, x and y level; heights
+ * in metres, at the level the caller's eaves are measured from.
  *
  * <p>Always true: what is answered has passed every check of {@link org.thalweg.footprint.RoofCheck}; anything else is
- * refused with a reason. Not found here: eaves at several heights, overhangs, a gable beside an inner corner, a gable
- * over a part of a side.
+ * refused with a reason. Not found here: a slope that surrounds another part of the roof, sides in line of unlike pitch, a
+ * gable set back from its wall (a dormer).
  */
 @NullMarked
 package org.thalweg.footprint;
