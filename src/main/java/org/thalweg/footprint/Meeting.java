@@ -60,16 +60,16 @@ final class Meeting {
             Meeting meeting = new Meeting(one, two, three, d > 0 ? 1 : -1);
             meeting.roughly(d, errorD, m23, m13, m12);
             if (meeting.errorX + meeting.errorY > BLURRED) {
-                meeting.exactly();
+                meeting.exactly(tally);
             }
             return meeting;
         }
-        int turn = tally.exact(divisor(one, two, three).signum());
+        int turn = tally.exact(divisor(one, two, three));
         if (turn == 0) {
             return null;
         }
         Meeting meeting = new Meeting(one, two, three, turn);
-        meeting.exactly();
+        meeting.exactly(tally);
         return meeting;
     }
 
@@ -106,7 +106,7 @@ final class Meeting {
         sum[1] += NOISE * speed * (Math.abs(p * q) + Math.abs(r * s));
     }
 
-    private void exactly() {
+    private void exactly(Tally tally) {
         BigDecimal d = divisor(one, two, three).value().multiply(new BigDecimal(one.unit()));
         time = allOffsets(new RootSum(), BigInteger.ONE)
                 .value()
@@ -116,11 +116,13 @@ final class Meeting {
         alongX.add(whole(two.b()), one, three).add(whole(-three.b()), one, two);
         alongX.add(whole(three.b()), two, one).add(whole(-one.b()), two, three);
         alongX.add(whole(one.b()), three, two).add(whole(-two.b()), three, one);
+        tally.weigh(alongX);
         x = alongX.value().divide(d, DIGITS).doubleValue();
         RootSum alongY = new RootSum();
         alongY.add(whole(three.a()), one, two).add(whole(-two.a()), one, three);
         alongY.add(whole(one.a()), two, three).add(whole(-three.a()), two, one);
         alongY.add(whole(two.a()), three, one).add(whole(-one.a()), three, two);
+        tally.weigh(alongY);
         y = alongY.value().divide(d, DIGITS).doubleValue();
         errorX = 0x1p-50 * Math.abs(x);
         errorY = 0x1p-50 * Math.abs(y);
@@ -194,7 +196,7 @@ final class Meeting {
             return 0;
         }
         if (shifted() || other.shifted()) {
-            return tally.exact(shiftedDifference(other).signum()) * turn * other.turn;
+            return tally.exact(shiftedDifference(other)) * turn * other.turn;
         }
         BigInteger k = offsets(one, two, three);
         BigInteger otherK = offsets(other.one, other.two, other.three).negate();
@@ -205,7 +207,7 @@ final class Meeting {
                 .add(k.multiply(whole(-other.two.turnTo(other.three))), other.one)
                 .add(k.multiply(whole(other.one.turnTo(other.three))), other.two)
                 .add(k.multiply(whole(-other.one.turnTo(other.two))), other.three);
-        return tally.exact(difference.signum()) * turn * other.turn;
+        return tally.exact(difference) * turn * other.turn;
     }
 
     /** K·D' - K'·D. */
@@ -257,14 +259,14 @@ final class Meeting {
             add(rows, two, 1, one, three, plane);
             add(rows, three, -1, one, two, plane);
             add(rows, plane, 1, one, two, three);
-            return -tally.exact(rows.signum()) * turn;
+            return -tally.exact(rows) * turn;
         }
         RootSum rows = new RootSum()
                 .add(offsets(two, three, plane).negate(), one)
                 .add(offsets(one, three, plane), two)
                 .add(offsets(one, two, plane).negate(), three)
                 .add(offsets(one, two, three), plane);
-        return -tally.exact(rows.signum()) * turn;
+        return -tally.exact(rows) * turn;
     }
 
     /** One of the three that is not parallel to {@code plane}. */

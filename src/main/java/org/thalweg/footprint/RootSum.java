@@ -61,6 +61,11 @@ final class RootSum {
         return this;
     }
 
+    /** How many roots are in it of which no two are kin. */
+    int kins() {
+        return size;
+    }
+
     int signum() {
         int sign = 0;
         boolean mixed = false;

@@ -13,11 +13,16 @@ final class Tally {
         this.most = most;
     }
 
-    /** A sign that had to be decided in whole numbers; about as much work as a thousand steps. */
-    int exact(int sign) {
+    /** A sign that has to be decided in whole numbers. */
+    int exact(RootSum sum) {
         exact++;
-        steps(1000);
-        return sign;
+        weigh(sum);
+        return sum.signum();
+    }
+
+    /** A sum in whole numbers: a thousand steps if its roots are kin, thirty times that if none of 24 are. */
+    void weigh(RootSum sum) {
+        steps(1000 + 50L * sum.kins() * sum.kins());
     }
 
     void steps(long count) {
