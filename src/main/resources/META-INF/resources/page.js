@@ -137,6 +137,36 @@
     refuse('');
   }
 
+  /** A plain number goes as one; anything else as it is on the tape. */
+  const measured = (id) => {
+    const typed = part(id).value.trim();
+    return /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
+  };
+
+  /** The eaves of an L, from its front left corner on, in one request that says nothing else. */
+  function ofFiveNumbers() {
+    const [front, side, wing, depth] = ['five-front', 'five-side', 'five-wing', 'five-depth'].map(measured);
+    const outline = [[0, 0], [front, 0], [front, side], [wing, side], [wing, depth], [0, depth]];
+    return `{
+  "units": { "length": "ft", "area": "ft2", "mass": "lb" },
+  "roof": {
+    "footprint": {
+      "outline": ${JSON.stringify(outline)},
+      "pitch": ${JSON.stringify(part('five-pitch').value.trim())}
+    }
+  },
+  "panel": { "cover": 1.5 }
+}
+`;
+  }
+
+  part('five').addEventListener('submit', (event) => {
+    event.preventDefault();
+    once(() => {
+      request.value = ofFiveNumbers();
+      return layOut();
+    });
+  });
   part('job').addEventListener('submit', (event) => {
     event.preventDefault();
     once(layOut);

@@ -120,9 +120,16 @@ final class EavePlane {
         return shift.signum() != 0;
     }
 
-    /** Whether both are at one place at all times. */
+    /** Whether both are at one place at all times; exact. */
     boolean isLike(EavePlane other) {
-        return a == other.a && b == other.b && c == other.c && weight.equals(other.weight) && shift.equals(other.shift);
+        if (a != other.a || b != other.b || !weight.equals(other.weight)) {
+            return false;
+        }
+        return new RootSum()
+                        .addOffset(BigInteger.ONE, this)
+                        .addOffset(BigInteger.ONE.negate(), other)
+                        .signum()
+                == 0;
     }
 
     /** Above 0 where {@code next} turns left from this one, seen along the eaves; exact. */

@@ -306,10 +306,14 @@ final class Eaves {
 
     /** Joins the end of one stretch to the start of the next. */
     private void join(Stretch in, Stretch out, int node) {
-        if (!in.plane.isLike(out.plane)) {
+        if (in.plane.isLike(out.plane)) {
+            unite(in, out);
+        } else {
             link(in, out, node);
-            return;
         }
+    }
+
+    private void unite(Stretch in, Stretch out) {
         lines.unite(in.slope, out.slope);
         if (in.plane.number() <= out.plane.number()) {
             vanish(out);
@@ -341,7 +345,7 @@ final class Eaves {
         for (Turn turn : turns) {
             for (Stretch stretch : List.copyOf(on.get(turn.from().number()))) {
                 if (!stretch.gone) {
-                    next.put(stretch, stretch(turn.to(), stretch.slope + 1));
+                    next.put(stretch, stretch(turn.to(), lines.above(stretch.slope)));
                     corners.computeIfAbsent(stretch.start, corner -> nodeNow(corner, turn, made));
                     corners.computeIfAbsent(stretch.end, corner -> nodeNow(corner, turn, made));
                 }
@@ -357,7 +361,7 @@ final class Eaves {
             vanish(stretch);
         });
         corners.forEach((corner, node) ->
-                join(next.getOrDefault(corner.in, corner.in), next.getOrDefault(corner.out, corner.out), node));
+                link(next.getOrDefault(corner.in, corner.in), next.getOrDefault(corner.out, corner.out), node));
     }
 
     /** The node at which a corner is just now, and ends. */
@@ -384,7 +388,12 @@ final class Eaves {
         for (int i = 0; i < fresh.size(); i++) {
             Joint corner = fresh.get(i);
             if (!corner.gone && corner.turn() == 0 && corner.in.plane.runsWith(corner.out.plane)) {
-                overtake(corner);
+                if (corner.in.plane.isLike(corner.out.plane)) {
+                    corner.gone = true;
+                    unite(corner.in, corner.out);
+                } else {
+                    overtake(corner);
+                }
             }
         }
         for (Joint corner : fresh) {

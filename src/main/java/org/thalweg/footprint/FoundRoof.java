@@ -60,12 +60,13 @@ final class FoundRoof {
             List<Bound> bounds = new ArrayList<>();
             for (SlopeLines.Line line : rings.get(i)) {
                 ring.add(numbers.computeIfAbsent(line.from(), node -> corner(nodes, node)));
-                bounds.add(bound(line, nodes));
+                bounds.add(bound(line, lines, nodes));
             }
             int united = i;
             List<Integer> own = IntStream.range(i, rings.size())
-                    .filter(face -> lines.slopeOf(face) == united)
-                    .boxed()
+                    .filter(slope -> lines.slopeOf(slope) == united)
+                    .mapToObj(lines::face)
+                    .distinct()
                     .toList();
             surfaces.add(new Surface(own, ring, bounds));
         }
@@ -77,22 +78,24 @@ final class FoundRoof {
         return corners.size() - 1;
     }
 
-    private Bound bound(SlopeLines.Line line, Nodes nodes) {
+    private Bound bound(SlopeLines.Line line, SlopeLines lines, Nodes nodes) {
+        int face = lines.face(line.slope());
         if (line.beside() == SlopeLines.NONE) {
-            return new Bound(BoundKind.EAVE, faces.side(line.slope()));
+            return new Bound(BoundKind.EAVE, faces.side(face));
         }
-        Face other = faces.all().get(line.beside());
+        int beside = lines.face(line.beside());
+        Face other = faces.all().get(beside);
         if (!other.upright()) {
             return new Bound(BoundKind.SEAM, -1);
         }
-        if (faces.over(line.slope(), line.beside())) {
-            return new Bound(BoundKind.EAVE, faces.side(line.slope()));
+        if (faces.over(face, beside)) {
+            return new Bound(BoundKind.EAVE, faces.side(face));
         }
         // Seen from outside a gable has its foot to the right, and what it goes up to on the way back.
         double dx = nodes.x(line.to()) - nodes.x(line.from());
         double dy = nodes.y(line.to()) - nodes.y(line.from());
         boolean foot = dx * other.plane().b() - dy * other.plane().a() < 0;
-        return new Bound(foot ? BoundKind.GABLE_FOOT : BoundKind.GABLE, faces.side(line.beside()));
+        return new Bound(foot ? BoundKind.GABLE_FOOT : BoundKind.GABLE, faces.side(beside));
     }
 
     private void findSeams() {

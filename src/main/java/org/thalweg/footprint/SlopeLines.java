@@ -1,7 +1,6 @@
 package org.thalweg.footprint;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,12 @@ import java.util.Map;
 /** The lines round every slope, noted one by one as eaves rise, each with the slope to its left; then put together to rings. */
 final class SlopeLines {
 
-    private final int[] united;
+    /** What each slope became part of, itself if of none. */
+    private final List<Integer> united = new ArrayList<>();
+
+    /** The face of each slope. Above a change one face may be several slopes, where its eave was parted below. */
+    private final List<Integer> faceOf = new ArrayList<>();
+
     private final Faces faces;
     private final List<Line> lines = new ArrayList<>();
 
@@ -21,8 +25,24 @@ final class SlopeLines {
 
     SlopeLines(Faces faces) {
         this.faces = faces;
-        united = new int[faces.all().size()];
-        Arrays.setAll(united, i -> i);
+        for (int face = 0; face < faces.all().size(); face++) {
+            begin(face);
+        }
+    }
+
+    private int begin(int face) {
+        united.add(united.size());
+        faceOf.add(face);
+        return united.size() - 1;
+    }
+
+    /** A new slope on the face above that of another. */
+    int above(int slope) {
+        return begin(faceOf.get(slope) + 1);
+    }
+
+    int face(int slope) {
+        return faceOf.get(slope);
     }
 
     /**
@@ -38,16 +58,16 @@ final class SlopeLines {
     void unite(int one, int other) {
         int a = slopeOf(one);
         int b = slopeOf(other);
-        united[Math.max(a, b)] = Math.min(a, b);
+        united.set(Math.max(a, b), Math.min(a, b));
     }
 
     /** The number of the slope this one became part of; itself, if of none. */
     int slopeOf(int slope) {
         int root = slope;
-        while (united[root] != root) {
+        while (united.get(root) != root) {
             // What has been looked up once is found sooner: of equal teeth, hundreds become part of one another.
-            united[root] = united[united[root]];
-            root = united[root];
+            united.set(root, united.get(united.get(root)));
+            root = united.get(root);
         }
         return root;
     }
@@ -55,14 +75,14 @@ final class SlopeLines {
     /** The ring of lines round every slope by its number; empty for walls and for those that are part of another. */
     List<List<Line>> rings() {
         List<List<Line>> bySlope = new ArrayList<>();
-        for (int i = 0; i < united.length; i++) {
+        for (int i = 0; i < united.size(); i++) {
             bySlope.add(new ArrayList<>());
         }
         for (Line line : lines) {
             bySlope.get(slopeOf(line.slope)).add(line);
         }
         List<List<Line>> rings = new ArrayList<>();
-        for (int slope = 0; slope < united.length; slope++) {
+        for (int slope = 0; slope < united.size(); slope++) {
             rings.add(ring(slope, bySlope.get(slope)));
         }
         return rings;
@@ -70,7 +90,7 @@ final class SlopeLines {
 
     private List<Line> ring(int slope, List<Line> lines) {
         List<Line> ring = new ArrayList<>();
-        int side = faces.side(slope);
+        int side = faces.side(face(slope));
         if (lines.isEmpty()) {
             return ring;
         }

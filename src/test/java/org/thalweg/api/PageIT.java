@@ -170,6 +170,11 @@ class PageIT {
         // The drawing can be wider than a phone: the arrows move it then.
         assertThat(browser.run("return document.activeElement.shadowRoot.activeElement.tagName"))
                 .isEqualTo("FIGURE");
+        for (String id : List.of("five-front", "five-side", "five-wing", "five-depth", "five-pitch")) {
+            browser.press(Keys.TAB);
+            assertThat(browser.run("return document.activeElement.id")).isEqualTo(id);
+        }
+        browser.press(Keys.TAB);
         browser.press(Keys.TAB);
         assertThat(browser.run("return document.activeElement.id")).isEqualTo("request");
     }
@@ -205,6 +210,30 @@ class PageIT {
         assertThat(browser.find("#laid").isDisplayed()).isFalse();
         browser.click("#restore");
         browser.await("the example again", () -> value("#request").equals(example));
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void fiveNumbersAreLaidOut() {
+        browser.await("the example", () -> !value("#request").isEmpty());
+        browser.type("#five-front", "46");
+        browser.type("#five-depth", "44' 6\"");
+        browser.type("#five-pitch", "8:12");
+        browser.click("#five [type=submit]");
+        JsonNode answer = Door.post("/v1/layouts", """
+                        {"units":{"length":"ft","area":"ft2","mass":"lb"},"roof":{"footprint":{"outline":
+                        [[0,0],[46,0],[46,24],[16,24],[16,44.5],[0,44.5]],"pitch":"8:12"}},"panel":{"cover":1.5}}""").json();
+        browser.awaitText(
+                "#job-told",
+                "%d panels on 6 planes; %d findings."
+                        .formatted(
+                                answer.path("panels").size(),
+                                answer.path("findings").size()));
+        assertThat(browser.all("#map svg")).isNotEmpty();
+        browser.type("#five-wing", "50");
+        browser.click("#five [type=submit]");
+        browser.await("its problem", () -> browser.find("#problems").isDisplayed());
+        assertThat(browser.text("#problems li")).startsWith("#/roof/footprint/outline/");
         assertThat(browser.complaints()).isEmpty();
     }
 

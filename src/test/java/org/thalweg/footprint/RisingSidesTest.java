@@ -253,6 +253,36 @@ class RisingSidesTest {
         assertThat(slope(roof, 0, new Rises(0)).sides()).containsExactly(0, 2);
     }
 
+    /**
+     * The upper slope of the front is parted before it begins: the corner at (6, 4) comes down to the front's eave at y = 2 and 0.5 m
+     * further up, and so there are two slopes above the change.
+     */
+    @Test
+    void aSlopeMayBeginInTwoPlaces() {
+        List<WallSide> ring = Plans.ring(0, 0, 12, 0, 12, 6, 8, 6, 6, 2, 4, 6, 0, 6).stream()
+                .map(side -> side.then(new Change(0.75, Optional.of(new Pitch(9, 12)))))
+                .toList();
+        RoofOver roof = Plans.roof(ring);
+        assertThat(roof.slopes().stream()
+                        .filter(slope ->
+                                slope.sides().contains(0) && slope.part().equals(new Rises(1))))
+                .hasSize(2);
+        assertThat(roof.slopes().stream()
+                        .filter(slope ->
+                                slope.sides().contains(0) && slope.part().equals(new Rises(0))))
+                .hasSize(1);
+    }
+
+    /** The front eave, 3:12, comes to y = 2 at 0.5 m, just where and when the eave of the wall set back 2 m begins. */
+    @Test
+    void anEaveThatComesAlongWhereAHigherOneBeginsIsOneSlopeWithIt() {
+        Pitch three = new Pitch(3, 12);
+        List<WallSide> ring = new ArrayList<>(Plans.ring(three, 0, 0, 8, 0, 8, 2, 16, 2, 16, 10, 0, 10));
+        ring.set(2, ring.get(2).eaveAt(0.5));
+        RoofOver roof = Plans.roof(ring);
+        assertThat(roof.slopes().get(0).sides()).containsExactly(0, 2);
+    }
+
     /** Sides in line with one pitch are one slope; where they are told apart its eave has a corner between them. */
     @Test
     void eavesToldApart() {
