@@ -20,7 +20,7 @@ import org.thalweg.footprint.WallPlan.Wall;
  *   <li>lines with a surface on one side only are the feet of the walls, and all of them. With the first rule this means that slopes lie side by side, and with the next that they are just the plan: the roof is one height
  *       everywhere, and nothing above is lower than what is below;
  *   <li>the plan areas of all slopes add up to the plan's, and of each slope the true area is the plan area over the cosine;
- *   <li>no corner is below where its surface begins, and where a slope goes on over another that rises the same way it is the flatter;
+ *   <li>no corner is below where its surface begins or above where it changes, and where a slope goes on over another that rises the same way it is the flatter;
  *   <li>corners - lines + surfaces = 1 - courtyards (Euler).
  * </ul>
  */
@@ -172,7 +172,18 @@ final class RoofCheck {
             if (!(place.height() >= face.from() - NEAR)) {
                 throw failed(surface, "reaches below its eave").stop();
             }
+            if (!(place.height() <= endsAt(surface) + NEAR)) {
+                throw failed(surface, "goes on where it should change").stop();
+            }
         }
+    }
+
+    /** The height at which the first of its faces changes, metres. */
+    private double endsAt(int surface) {
+        int next = roof.surfaces().get(surface).faces().get(0) + 1;
+        return next < faces.all().size() && faces.goesOver(next)
+                ? faces.all().get(next).from()
+                : Double.MAX_VALUE;
     }
 
     /** How far a place is from the line on which the face's lowest begins. */

@@ -1,11 +1,16 @@
 package org.thalweg.footprint;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import org.thalweg.footprint.WallSide.Change;
+import org.thalweg.units.Pitch;
 
 /**
  * The eaves of a plan followed as they rise, the slow and obvious way: corners are points that move straight on; before each
@@ -26,32 +31,72 @@ final class FollowedEaves {
     private static final double ON = 1e-9;
 
     private static final class Eave {
+        /** Points inward. */
         final double x;
+
         final double y;
-        final double start;
-        final double speed;
+        /** What it becomes further up: from which height on, and how fast. */
+        final Deque<double[]> changes;
+        /** The eave it is a part of: that of a side. What goes on behind a gable over a part of the side is on the same line. */
+        final Eave whole;
+
+        final Object line;
+        /** What of the roof it draws; parts that were cut off from each other since the last change draw one piece. */
+        Piece piece;
+
+        double start;
+        double speed;
+        double since;
         Eave before = this;
         Eave after = this;
 
-        /** Passes where x·px + y·py = start + speed · height; (x, y) points inward. */
-        Eave(WallSide from, WallSide to, double speed) {
-            double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
-            x = (from.y() - to.y()) / length;
-            y = (to.x() - from.x()) / length;
-            start = x * from.x() + y * from.y();
-            this.speed = speed;
+        /** It stands still on the line through a place until the first change. */
+        Eave(double placeX, double placeY, double x, double y, List<double[]> changes) {
+            this.x = x;
+            this.y = y;
+            this.changes = new ArrayDeque<>(changes);
+            start = x * placeX + y * placeY;
+            whole = this;
+            line = this;
+            piece = new Piece(this, changes.size());
         }
 
-        /** The same eave once more, not joined to any other. */
-        Eave(Eave other) {
-            x = other.x;
-            y = other.y;
-            start = other.start;
-            speed = other.speed;
+        /** The same eave once more, not joined to any other: cut off from it, or another on the same line. */
+        Eave(Eave part, boolean cutOff) {
+            x = part.x;
+            y = part.y;
+            changes = new ArrayDeque<>(part.changes);
+            start = part.start;
+            speed = part.speed;
+            since = part.since;
+            whole = cutOff ? part.whole : this;
+            line = part.line;
+            piece = cutOff ? part.piece : new Piece(this, changes.size());
+        }
+
+        double next() {
+            return changes.isEmpty() ? Double.MAX_VALUE : changes.getFirst()[0];
+        }
+
+        void change() {
+            double[] change = changes.removeFirst();
+            start = offset(change[0]);
+            since = change[0];
+            speed = change[1];
+            piece = new Piece(whole, changes.size());
+        }
+
+        private double offset(double height) {
+            return start + speed * (height - since);
         }
 
         double ahead(double[] place, double height) {
-            return x * place[0] + y * place[1] - start - speed * height;
+            return x * place[0] + y * place[1] - offset(height);
+        }
+
+        /** When it passes a place. */
+        double passes(double[] place) {
+            return since + (x * place[0] + y * place[1] - start) / speed;
         }
 
         /** Of a place along the eave. */
@@ -61,14 +106,9 @@ final class FollowedEaves {
 
         double[] end(double height) {
             double turn = x * after.y - y * after.x;
-            double one = start + speed * height;
-            double other = after.start + after.speed * height;
+            double one = offset(height);
+            double other = after.offset(height);
             return new double[] {(one * after.y - other * y) / turn, (x * other - after.x * one) / turn};
-        }
-
-        /** Of the same eave, cut open before. */
-        boolean isPartOf(Eave other) {
-            return x == other.x && y == other.y && start == other.start && speed == other.speed;
         }
 
         double length(double height) {
@@ -78,28 +118,87 @@ final class FollowedEaves {
         boolean holds(double[] place, double height, double slack) {
             return along(place) > along(before.end(height)) - slack && along(place) < along(end(height)) + slack;
         }
+
+        boolean isPartWith(Eave other) {
+            return line == other.line;
+        }
+    }
+
+    /** Of what is drawn by an eave between two changes; one piece may turn out to be a part of another. */
+    private static final class Piece {
+        final Eave whole;
+        final int changesToCome;
+        Piece partOf = this;
+
+        Piece(Eave whole, int changesToCome) {
+            this.whole = whole;
+            this.changesToCome = changesToCome;
+        }
+
+        Piece all() {
+            return partOf == this ? this : partOf.all();
+        }
     }
 
     private final Set<Eave> eaves = new LinkedHashSet<>();
+    private final List<Piece> pieces = new ArrayList<>();
     private boolean surrounded;
 
     private FollowedEaves(Footprint plan) {
         for (List<WallSide> ring : plan.rings()) {
-            boolean left = twiceArea(ring) > 0 == (ring == plan.rings().get(0));
             List<Eave> made = new ArrayList<>();
-            for (int i = 0; i < ring.size(); i++) {
-                WallSide side = ring.get(i);
-                WallSide next = ring.get((i + 1) % ring.size());
-                double speed =
-                        side.pitch().map(pitch -> pitch.run() / pitch.rise()).orElse(0.0);
-                made.add(left ? new Eave(side, next, speed) : new Eave(next, side, speed));
+            boolean left = twiceArea(ring) > 0 == (ring == plan.rings().get(0));
+            List<WallSide> wound = left ? ring : turned(ring);
+            for (int i = 0; i < wound.size(); i++) {
+                // What goes on behind a gable over a part of a side has come with the gable.
+                if (i == 0 || wound.get(i - 1).cross().isEmpty()) {
+                    addEaves(made, wound, i);
+                }
             }
             for (int i = 0; i < made.size(); i++) {
-                Eave next = made.get((i + 1) % made.size());
-                join(left ? made.get(i) : next, left ? next : made.get(i));
+                join(made.get(i), made.get((i + 1) % made.size()));
             }
             eaves.addAll(made);
         }
+    }
+
+    private static List<WallSide> turned(List<WallSide> ring) {
+        List<WallSide> turned = new ArrayList<>();
+        for (int i = ring.size() - 1; i >= 0; i--) {
+            WallSide end = ring.get((i + 1) % ring.size());
+            turned.add(ring.get(i).from(end.x(), end.y()));
+        }
+        return turned;
+    }
+
+    /** The eave of a side; of a gable over a part of a side also those of its two slopes, square to it, which begin as points. */
+    private static void addEaves(List<Eave> made, List<WallSide> ring, int number) {
+        WallSide side = ring.get(number);
+        WallSide end = ring.get((number + 1) % ring.size());
+        double length = Math.hypot(end.x() - side.x(), end.y() - side.y());
+        double alongX = (end.x() - side.x()) / length;
+        double alongY = (end.y() - side.y()) / length;
+        List<double[]> stages = new ArrayList<>();
+        side.pitch().ifPresent(pitch -> stages.add(new double[] {side.eave(), speed(side.pitch())}));
+        for (Change change : side.above()) {
+            stages.add(new double[] {change.height(), speed(change.pitch())});
+        }
+        Eave own = new Eave(side.x(), side.y(), -alongY, alongX, stages);
+        if (side.cross().isEmpty()) {
+            made.add(own);
+            return;
+        }
+        // Left and right of such a gable is one side.
+        Eave main = made.get(made.size() - 1);
+        List<double[]> slopes = List.of(new double[] {end.eave(), speed(side.cross())});
+        made.add(new Eave(side.x(), side.y(), alongX, alongY, slopes));
+        made.add(own);
+        made.add(new Eave(end.x(), end.y(), -alongX, -alongY, slopes));
+        made.add(new Eave(main, false));
+    }
+
+    private static double speed(Optional<Pitch> pitch) {
+        return pitch.map(one -> one.run() / one.rise()).orElse(0.0);
     }
 
     private static double twiceArea(List<WallSide> ring) {
@@ -114,24 +213,25 @@ final class FollowedEaves {
 
     /**
      * @param heights    of the places asked for; not a number where no eave ever passes
-     * @param closed     whether all eaves met; if not, two things came too close together
+     * @param closed     whether all eaves met
      * @param surrounded whether two parts of an eave ever became one again: its slope lies all round what had been between
+     * @param inPieces   whether an eave that had been cut open changed in several places: what it drew then is not in one piece
      */
-    record Followed(double[] heights, boolean closed, boolean surrounded) {}
+    record Followed(double[] heights, boolean closed, boolean surrounded, boolean inPieces) {}
 
     static Followed over(Footprint plan, List<double[]> places) {
         FollowedEaves followed = new FollowedEaves(plan);
         double[] heights = new double[places.size()];
         Arrays.fill(heights, Double.NaN);
         boolean closed = followed.rise((from, to) -> followed.pass(places, heights, from, to));
-        return new Followed(heights, closed, followed.surrounded);
+        return new Followed(heights, closed, followed.surrounded, followed.inPieces());
     }
 
     /** Notes every place that an eave passes while the eaves rise from one height to another. */
     private void pass(List<double[]> places, double[] heights, double from, double to) {
         for (int i = 0; i < heights.length; i++) {
             for (Eave eave : eaves) {
-                double height = eave.ahead(places.get(i), 0) / eave.speed;
+                double height = eave.passes(places.get(i));
                 if (height > from && height <= to && eave.holds(places.get(i), height, ON)) {
                     heights[i] = Double.isNaN(heights[i]) ? height : Math.min(height, heights[i]);
                 }
@@ -139,11 +239,17 @@ final class FollowedEaves {
         }
     }
 
+    private boolean inPieces() {
+        return pieces.stream().map(Piece::all).distinct().anyMatch(one -> pieces.stream()
+                .anyMatch(other ->
+                        other.whole == one.whole && other.changesToCome == one.changesToCome && other.all() != one));
+    }
+
     /** Whether all eaves met. */
     private boolean rise(BiConsumer<Double, Double> stretch) {
-        double now = 0;
+        double now = eaves.stream().mapToDouble(Eave::next).min().orElseThrow();
         for (int steps = 0; !eaves.isEmpty(); steps++) {
-            double first = Double.MAX_VALUE;
+            double first = eaves.stream().mapToDouble(Eave::next).min().orElseThrow();
             Eave comes = null;
             Eave reached = null;
             for (Eave eave : eaves) {
@@ -165,37 +271,64 @@ final class FollowedEaves {
                     }
                 }
             }
-            if (comes == null || steps > 1000) {
+            if (first == Double.MAX_VALUE || steps > 1000) {
                 return false;
             }
             stretch.accept(now, first);
             now = first;
-            if (reached == null) {
-                vanish(comes);
+            if (comes == null) {
+                changeAt(now);
+            } else if (reached == null) {
+                vanish(comes, now);
             } else {
                 cutOpen(comes, reached);
             }
+            fold(now);
         }
         return true;
     }
 
-    /** When something that changes evenly is nought, if it shrinks. */
-    private static double nought(double now, double oneLater, double height) {
-        return oneLater < now ? height + Math.max(0, now) / (now - oneLater) : Double.MAX_VALUE;
+    /** The two slopes of a gable over a part of a side meet in a level ridge: as long as both are, both are gone at once. */
+    private void fold(double height) {
+        for (Eave in : List.copyOf(eaves)) {
+            Eave out = in.after;
+            boolean back = Math.abs(in.x * out.y - in.y * out.x) < 1e-12 && in.x * out.x + in.y * out.y < 0;
+            if (eaves.contains(in) && eaves.contains(out) && back) {
+                boolean inIsShorter = in.along(in.before.end(height)) > in.along(out.end(height));
+                Eave longer = inIsShorter ? out : in;
+                eaves.remove(inIsShorter ? in : out);
+                join(inIsShorter ? in.before : in, inIsShorter ? out : out.after);
+                if (eaves.contains(longer) && longer.length(height) < ON) {
+                    vanish(longer, height);
+                }
+            }
+        }
     }
 
-    /**
-     * An eave has shrunk to nothing. If it and its neighbour stood between two parts of one eave, the neighbour has gone with
-     * it, wherever its corners were: three lines meet in one point.
-     */
-    private void vanish(Eave eave) {
-        eaves.remove(eave);
+    /** When something that changes evenly is nought, if it shrinks. */
+    private static double nought(double now, double oneLater, double height) {
+        return oneLater < now - 1e-12 ? height + Math.max(0, now) / (now - oneLater) : Double.MAX_VALUE;
+    }
+
+    private void changeAt(double height) {
+        for (Eave eave : eaves) {
+            if (eave.next() == height) {
+                eave.change();
+                pieces.add(eave.piece);
+            }
+        }
+    }
+
+    /** An eave has shrunk to nothing, and with it whatever is a point there. */
+    private void vanish(Eave eave, double height) {
         Eave in = eave.before;
         Eave out = eave.after;
-        if (in.before.isPartOf(out)) {
+        eaves.remove(eave);
+        while (in != out && in.length(height) < ON) {
             eaves.remove(in);
             in = in.before;
-        } else if (out.after.isPartOf(in)) {
+        }
+        while (in != out && out.length(height) < ON) {
             eaves.remove(out);
             out = out.after;
         }
@@ -204,7 +337,7 @@ final class FollowedEaves {
 
     /** The corner at the end of an eave runs into another eave: that one goes on on both sides of it. */
     private void cutOpen(Eave in, Eave reached) {
-        Eave rest = new Eave(reached);
+        Eave rest = new Eave(reached, true);
         eaves.add(rest);
         Eave out = in.after;
         join(rest, reached.after);
@@ -213,8 +346,9 @@ final class FollowedEaves {
     }
 
     private void join(Eave in, Eave out) {
-        if (in != out && in.isPartOf(out)) {
-            surrounded = true;
+        if (in != out && in.isPartWith(out)) {
+            surrounded |= in.piece.all() == out.piece.all();
+            out.piece.all().partOf = in.piece.all();
             eaves.remove(out);
             join(in, out.after);
             return;
