@@ -16,7 +16,8 @@ import org.thalweg.footprint.WallPlan.Spot;
 import org.thalweg.footprint.WallPlan.Wall;
 
 /**
- * What the rising eaves have drawn, in metres from the grid's origin: corners, surfaces (slopes and gables), and the lines between them.
+ * What the rising eaves have drawn, in metres from the grid's origin: corners, surfaces (slopes and gables), and the lines
+ * between them.
  */
 final class FoundRoof {
 

@@ -13,14 +13,16 @@ import org.thalweg.footprint.WallPlan.Wall;
  * What every roof must pass before it is answered, by sums that know nothing of how it was found. A roof passes if
  *
  * <ul>
- *   <li>every slope is a simple ring, wound counter-clockwise, that runs along the walls it rises from, or begins where the slope or
- *       the wall under it ends;
+ *   <li>every slope is a simple ring, wound counter-clockwise, that runs along the walls it rises from, or begins where the
+ *       slope or the wall under it ends;
  *   <li>every corner of a slope is as high as its distance from where that slope begins times its pitch, and every corner of a
  *       gable stands over its line. Surfaces that meet share corners, so they agree in height along every seam;
- *   <li>lines with a surface on one side only are the feet of the walls, and all of them. With the first rule this means that slopes lie side by side, and with the next that they are just the plan: the roof is one height
- *       everywhere, and nothing above is lower than what is below;
+ *   <li>lines with a surface on one side only are the feet of the walls, and all of them. With the first rule this means that
+ *       slopes lie side by side, and with the next that they are just the plan: the roof is one height everywhere, and nothing
+ *       above is lower than what is below;
  *   <li>the plan areas of all slopes add up to the plan's, and of each slope the true area is the plan area over the cosine;
- *   <li>no corner is below where its surface begins or above where it changes, and where a slope goes on over another that rises the same way it is the flatter;
+ *   <li>no corner is below where its surface begins or above where it changes, and where a slope goes on over another that
+ *       rises the same way it is the flatter;
  *   <li>corners - lines + surfaces = 1 - courtyards (Euler).
  * </ul>
  */
@@ -178,12 +180,15 @@ final class RoofCheck {
         }
     }
 
-    /** The height at which the first of its faces changes, metres. */
+    /** The height at which the last of its faces changes, metres: of those that became one the first side's goes on. */
     private double endsAt(int surface) {
-        int next = roof.surfaces().get(surface).faces().get(0) + 1;
-        return next < faces.all().size() && faces.goesOver(next)
-                ? faces.all().get(next).from()
-                : Double.MAX_VALUE;
+        return roof.surfaces().get(surface).faces().stream()
+                .mapToInt(face -> face + 1)
+                .mapToDouble(next -> next < faces.all().size() && faces.goesOver(next)
+                        ? faces.all().get(next).from()
+                        : Double.MAX_VALUE)
+                .max()
+                .orElseThrow();
     }
 
     /** How far a place is from the line on which the face's lowest begins. */
