@@ -162,7 +162,8 @@ final class FollowedEaves {
         }
     }
 
-    private static List<WallSide> turned(List<WallSide> ring) {
+    /** The same ring the other way round: a side starts at what was its end. */
+    static List<WallSide> turned(List<WallSide> ring) {
         List<WallSide> turned = new ArrayList<>();
         for (int i = ring.size() - 1; i >= 0; i--) {
             WallSide end = ring.get((i + 1) % ring.size());

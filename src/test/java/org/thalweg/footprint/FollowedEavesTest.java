@@ -32,7 +32,7 @@ class FollowedEavesTest {
     private static final double SAME = 1e-6;
 
     /** What is made up; every side has a pitch of its own. */
-    private enum Kind {
+    enum Kind {
         STARS(false, false),
         STARS_WITH_GABLES(true, false),
         STARS_THAT_CHANGE(true, true),
@@ -101,7 +101,7 @@ class FollowedEavesTest {
         return looked;
     }
 
-    private static List<double[]> places(Footprint plan, Random random) {
+    static List<double[]> places(Footprint plan, Random random) {
         double least = plan.outline().stream().mapToDouble(WallSide::x).min().orElseThrow();
         double most = plan.outline().stream().mapToDouble(WallSide::x).max().orElseThrow();
         double low = plan.outline().stream().mapToDouble(WallSide::y).min().orElseThrow();
@@ -113,7 +113,7 @@ class FollowedEavesTest {
                 .toList();
     }
 
-    private static Footprint madeUp(Kind kind, Random random) {
+    static Footprint madeUp(Kind kind, Random random) {
         if (kind.name().startsWith("WINGS")) {
             List<List<WallSide>> rings = new ArrayList<>();
             for (List<int[]> ring :
@@ -201,7 +201,7 @@ class FollowedEavesTest {
     }
 
     /** By the plane through the ring of the slope that covers a place; not a number where none does. */
-    private static double heightAt(RoofOver roof, double x, double y) {
+    static double heightAt(RoofOver roof, double x, double y) {
         for (Slope slope : roof.slopes()) {
             if (Plans.covers(roof, slope, x, y)) {
                 Corner first = roof.corners().get(slope.corners().get(0));
