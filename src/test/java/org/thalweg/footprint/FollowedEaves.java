@@ -205,14 +205,14 @@ final class FollowedEaves {
      * @param closed     whether all eaves met
      * @param surrounded whether two parts of an eave ever became one again: its slope lies all round what had been between
      */
-    record Followed(double[] heights, boolean closed, boolean surrounded) {}
+    record Followed(List<Double> heights, boolean closed, boolean surrounded) {}
 
     static Followed over(Footprint plan, List<double[]> places) {
         FollowedEaves followed = new FollowedEaves(plan);
         double[] heights = new double[places.size()];
         Arrays.fill(heights, Double.NaN);
         boolean closed = followed.rise((from, to) -> followed.pass(places, heights, from, to));
-        return new Followed(heights, closed, followed.surrounded);
+        return new Followed(Arrays.stream(heights).boxed().toList(), closed, followed.surrounded);
     }
 
     /** Notes every place that an eave passes while the eaves rise from one height to another. */

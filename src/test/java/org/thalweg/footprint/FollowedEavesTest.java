@@ -80,22 +80,22 @@ class FollowedEavesTest {
             }
         }
         System.out.println(kind + ": " + came + ", " + looked + " places");
-        int roofs = came.get("roof");
+        int roofs = came.getOrDefault("roof", 0);
         assertThat(roofs).isGreaterThan(COUNT / Kind.values().length * 9 / 10);
         assertThat(looked).isGreaterThan(25 * roofs);
         assertThat(came.getOrDefault("roof, not followed to its end", 0)).isLessThanOrEqualTo(COUNT / 50_000);
     }
 
     /** How many places were compared. */
-    private static int same(String name, RoofOver roof, List<double[]> places, double[] followed) {
+    private static int same(String name, RoofOver roof, List<double[]> places, List<Double> followed) {
         int looked = 0;
-        for (int i = 0; i < followed.length; i++) {
+        for (int i = 0; i < followed.size(); i++) {
             String at = "%s at %f, %f".formatted(name, places.get(i)[0], places.get(i)[1]);
             double height = heightAt(roof, places.get(i)[0], places.get(i)[1]);
-            assertThat(Double.isNaN(height)).as(at).isEqualTo(Double.isNaN(followed[i]));
+            assertThat(Double.isNaN(height)).as(at).isEqualTo(Double.isNaN(followed.get(i)));
             if (!Double.isNaN(height)) {
                 looked++;
-                assertThat(followed[i]).as(at).isCloseTo(height, within(SAME));
+                assertThat(followed.get(i)).as(at).isCloseTo(height, within(SAME));
             }
         }
         return looked;
