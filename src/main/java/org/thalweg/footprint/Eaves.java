@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.thalweg.footprint.Faces.Turn;
 import org.thalweg.footprint.NoRoof.Reason;
@@ -352,8 +353,8 @@ final class Eaves {
             }
         }
         next.forEach((stretch, above) -> {
-            int from = corners.get(stretch.start);
-            int to = corners.get(stretch.end);
+            int from = Objects.requireNonNull(corners.get(stretch.start));
+            int to = Objects.requireNonNull(corners.get(stretch.end));
             if (from != to) {
                 lines.add(stretch.slope, above.slope, to, from);
                 lines.add(above.slope, stretch.slope, from, to);

@@ -37,9 +37,7 @@ final class FollowedEaves {
         final double y;
         /** What it becomes further up: from which height on, and how fast. */
         final Deque<double[]> changes;
-        /** The eave it is a part of: that of a side. What goes on behind a gable over a part of the side is on the same line. */
-        final Eave whole;
-
+        /** Parts of the eave of a side have one line, and so has what goes on behind a gable over a part of the side. */
         final Object line;
         /** What of the roof it draws; parts that were cut off from each other since the last change draw one piece. */
         Piece piece;
@@ -56,9 +54,8 @@ final class FollowedEaves {
             this.y = y;
             this.changes = new ArrayDeque<>(changes);
             start = x * placeX + y * placeY;
-            whole = this;
             line = this;
-            piece = new Piece(this, changes.size());
+            piece = new Piece();
         }
 
         /** The same eave once more, not joined to any other: cut off from it, or another on the same line. */
@@ -69,9 +66,8 @@ final class FollowedEaves {
             start = part.start;
             speed = part.speed;
             since = part.since;
-            whole = cutOff ? part.whole : this;
             line = part.line;
-            piece = cutOff ? part.piece : new Piece(this, changes.size());
+            piece = cutOff ? part.piece : new Piece();
         }
 
         double next() {
@@ -83,7 +79,7 @@ final class FollowedEaves {
             start = offset(change[0]);
             since = change[0];
             speed = change[1];
-            piece = new Piece(whole, changes.size());
+            piece = new Piece();
         }
 
         private double offset(double height) {
@@ -126,14 +122,7 @@ final class FollowedEaves {
 
     /** Of what is drawn by an eave between two changes; one piece may turn out to be a part of another. */
     private static final class Piece {
-        final Eave whole;
-        final int changesToCome;
-        Piece partOf = this;
-
-        Piece(Eave whole, int changesToCome) {
-            this.whole = whole;
-            this.changesToCome = changesToCome;
-        }
+        private Piece partOf = this;
 
         Piece all() {
             return partOf == this ? this : partOf.all();
@@ -141,7 +130,6 @@ final class FollowedEaves {
     }
 
     private final Set<Eave> eaves = new LinkedHashSet<>();
-    private final List<Piece> pieces = new ArrayList<>();
     private boolean surrounded;
 
     private FollowedEaves(Footprint plan) {
@@ -162,7 +150,8 @@ final class FollowedEaves {
         }
     }
 
-    private static List<WallSide> turned(List<WallSide> ring) {
+    /** The same ring the other way round: a side starts at what was its end. */
+    static List<WallSide> turned(List<WallSide> ring) {
         List<WallSide> turned = new ArrayList<>();
         for (int i = ring.size() - 1; i >= 0; i--) {
             WallSide end = ring.get((i + 1) % ring.size());
@@ -215,16 +204,15 @@ final class FollowedEaves {
      * @param heights    of the places asked for; not a number where no eave ever passes
      * @param closed     whether all eaves met
      * @param surrounded whether two parts of an eave ever became one again: its slope lies all round what had been between
-     * @param inPieces   whether an eave that had been cut open changed in several places: what it drew then is not in one piece
      */
-    record Followed(double[] heights, boolean closed, boolean surrounded, boolean inPieces) {}
+    record Followed(List<Double> heights, boolean closed, boolean surrounded) {}
 
     static Followed over(Footprint plan, List<double[]> places) {
         FollowedEaves followed = new FollowedEaves(plan);
         double[] heights = new double[places.size()];
         Arrays.fill(heights, Double.NaN);
         boolean closed = followed.rise((from, to) -> followed.pass(places, heights, from, to));
-        return new Followed(heights, closed, followed.surrounded, followed.inPieces());
+        return new Followed(Arrays.stream(heights).boxed().toList(), closed, followed.surrounded);
     }
 
     /** Notes every place that an eave passes while the eaves rise from one height to another. */
@@ -237,12 +225,6 @@ final class FollowedEaves {
                 }
             }
         }
-    }
-
-    private boolean inPieces() {
-        return pieces.stream().map(Piece::all).distinct().anyMatch(one -> pieces.stream()
-                .anyMatch(other ->
-                        other.whole == one.whole && other.changesToCome == one.changesToCome && other.all() != one));
     }
 
     /** Whether all eaves met. */
@@ -314,7 +296,6 @@ final class FollowedEaves {
         for (Eave eave : eaves) {
             if (eave.next() == height) {
                 eave.change();
-                pieces.add(eave.piece);
             }
         }
     }

@@ -80,10 +80,12 @@ class RealOutlinesTest {
         assertThat(plans).isNotEmpty();
     }
 
-    static Stream<Path> polygons() throws IOException {
-        return Files.list(Path.of("src/test/resources/polygons"))
-                .filter(file -> file.toString().endsWith(".json"))
-                .sorted();
+    static List<Path> polygons() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("src/test/resources/polygons"))) {
+            return files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
+        }
     }
 
     /** Lakes, signs and knots, none of them a building: shrunk to what a plan may measure. */

@@ -36,7 +36,7 @@ class SpoiltRoofsTest {
             nodes = new Nodes(plan.box());
             lines = new SlopeLines(faces);
             for (Wall wall : faces.walls()) {
-                nodes.addWallCorner(wall.x(), wall.y());
+                nodes.addWallCorner((double) wall.x(), (double) wall.y());
             }
         }
 
