@@ -39,6 +39,23 @@ class ReadmeTest {
                 .contains(line));
     }
 
+    /** The five numbers, as a shell would post them. */
+    @Test
+    void theFootprintPostedIsTheExample() throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        String readme = Files.readString(Path.of("README.md"));
+        String posted = Pattern.compile("localhost:8080/v1/layouts --data '(\\{.*?)'\n", Pattern.DOTALL)
+                .matcher(readme)
+                .results()
+                .map(found -> found.group(1))
+                .findFirst()
+                .orElseThrow();
+        String example = Files.readString(EXAMPLES.resolve("layouts-footprint.request.json"));
+
+        assertThat(json.readTree(posted)).isEqualTo(json.readTree(example));
+        assertThat(readme).contains("openapi/examples/layouts-footprint.answer.json");
+    }
+
     @Test
     void theExampleItPostsIsThere() throws IOException {
         assertThat(Files.readString(Path.of("README.md")))

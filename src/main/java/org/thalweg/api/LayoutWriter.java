@@ -236,6 +236,7 @@ final class LayoutWriter {
         PanelForm panel = request.panel();
         List<String> left = new ArrayList<>();
         UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
+        FootprintReader.defaults(request.roof().footprint(), left);
         UsedWriter.ifAbsent(request.start(), "#/start", left);
         UsedWriter.ifAbsent(panel.girth(), "#/panel/girth", left);
         UsedWriter.ifAbsent(panel.metal(), "#/panel/metal", left);

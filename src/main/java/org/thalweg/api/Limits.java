@@ -1,6 +1,7 @@
 package org.thalweg.api;
 
 import java.util.List;
+import org.thalweg.footprint.Footprints;
 import org.thalweg.packet.LaidWind;
 import org.thalweg.packet.Layouts;
 import org.thalweg.packet.TrimWork;
@@ -34,12 +35,20 @@ public final class Limits {
 
     // Roofs.
     public static final int POINTS = 20_000;
-    public static final int PLANES = 1_000;
+    public static final int PLANES = 2_000;
     public static final int OPENINGS = 100;
     public static final int LEAST_CORNERS = 3;
     public static final int CORNERS_OF_A_RING = 5_000;
     public static final int CORNERS = 20_000;
     public static final int NAMED_EDGES = 2_000;
+    /** Of all rings together. */
+    public static final int FOOTPRINT_SIDES = Footprints.MOST_SIDES;
+
+    public static final int FOOTPRINT_HOLES = 100;
+    public static final int FOOTPRINT_CHANGES = 4;
+    /** What is added to it for a slope further up leaves the id of a plane. */
+    public static final int SIDE_ID_LENGTH = 90;
+
     public static final int ID_LENGTH = 100;
     public static final int TAPE_LENGTH = Tape.LONGEST;
 
@@ -164,6 +173,8 @@ public final class Limits {
 
     /** Ten thousand kilometres: any map projection's metres, with a tenth of a micrometre still told apart. */
     public static final Limit COORDINATE = Limit.length("coordinate", -1e7, 1e7, "#/roof/points/*/*");
+
+    public static final Limit ROOF_OVERHANG = Limit.length("roofOverhang", 0, 10, "#/roof/footprint/overhang");
 
     public static final Limit TOLERANCE = Limit.length("tolerance", 1e-6, 0.1, "#/tolerance");
     public static final Limit COVER = Limit.length("cover", 0.05, 2, "#/panel/cover");
@@ -319,6 +330,26 @@ public final class Limits {
                     "m",
                     "#/roof/plan/planes/*",
                     "422 HEIGHT_OUT_OF_REACH"),
+            Limit.atMost("footprintSides", FOOTPRINT_SIDES, "1", "#/roof/footprint", MANY),
+            Limit.atMost("footprintHoles", FOOTPRINT_HOLES, "1", "#/roof/footprint/holes", MANY),
+            Limit.atMost("footprintChanges", FOOTPRINT_CHANGES, "1", "#/roof/footprint/sides/*/above", MANY),
+            new Limit("sideIdLength", 1, SIDE_ID_LENGTH, "character", "#/roof/footprint/sides/*/id", LONG),
+            new Limit(
+                    "footprintReach",
+                    -Footprints.FURTHEST.metres(),
+                    Footprints.FURTHEST.metres(),
+                    "m",
+                    "#/roof/footprint/outline/*",
+                    "422 FOOTPRINT_TOO_LARGE"),
+            Limit.atMost("footprintSteps", Footprints.MOST_STEPS, "1", "#/roof/footprint", "422 FOOTPRINT_TOO_LARGE"),
+            new Limit(
+                    "footprintPitch",
+                    Footprints.FLATTEST,
+                    Footprints.STEEPEST,
+                    "1",
+                    "#/roof/footprint/pitch",
+                    "422 PITCH_EXTREME"),
+            ROOF_OVERHANG,
             new Limit("idLength", 1, ID_LENGTH, "character", "#/roof/planes/*/id", LONG),
             new Limit("tapeLength", 1, TAPE_LENGTH, "character", "#/*", LONG),
             RISE,

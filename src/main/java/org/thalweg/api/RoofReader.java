@@ -21,6 +21,7 @@ import org.thalweg.finding.Refusal;
 import org.thalweg.finding.RefusalCode;
 import org.thalweg.finding.Refused;
 import org.thalweg.finding.Source;
+import org.thalweg.footprint.RoofedFootprint;
 import org.thalweg.geometry.Point3;
 import org.thalweg.geometry.Tolerance;
 import org.thalweg.reference.Rules;
@@ -76,6 +77,11 @@ final class RoofReader {
         Measured measured = measured(tolerance, minimumSlope, slopeAt, tape);
         if (roof.plan() != null) {
             return RaisedPlan.of(PlanReader.read(roof.plan(), measured, tape));
+        }
+        if (roof.footprint() != null) {
+            RoofSurvey found = RoofedFootprint.of(FootprintReader.read(roof.footprint(), measured, tape));
+            new RoofReader(tape).counted(found.planes(), FootprintReader.FOOTPRINT);
+            return found;
         }
         RoofReader reader = new RoofReader(tape);
         List<PlaneOutline> planes = reader.planes(roof);
@@ -198,7 +204,7 @@ final class RoofReader {
         }
     }
 
-    /** A document of another standard has no list of planes that could be counted before it is read. */
+    /** A document of another standard, or walls, have no list of planes that could be counted before they are read. */
     private List<PlaneOutline> counted(List<PlaneOutline> planes, Origin at) {
         if (planes.size() > Limits.PLANES) {
             tape.tooMany(at, "planes", planes.size(), Limits.PLANES);

@@ -49,7 +49,8 @@ public class RoofResource {
                             schema = @Schema(implementation = RoofAnswer.class),
                             examples = {
                                 @ExampleObject(name = "gable", ref = "readRoofGableAnswer"),
-                                @ExampleObject(name = "plan", ref = "readRoofPlanAnswer")
+                                @ExampleObject(name = "plan", ref = "readRoofPlanAnswer"),
+                                @ExampleObject(name = "footprint", ref = "readRoofFootprintAnswer")
                             }))
     public RoofAnswer read(
             @RequestBody(
@@ -60,7 +61,8 @@ public class RoofResource {
                                             schema = @Schema(implementation = RoofRequest.class),
                                             examples = {
                                                 @ExampleObject(name = "gable", ref = "readRoofGable"),
-                                                @ExampleObject(name = "plan", ref = "readRoofPlan")
+                                                @ExampleObject(name = "plan", ref = "readRoofPlan"),
+                                                @ExampleObject(name = "footprint", ref = "readRoofFootprint")
                                             }))
                     Posted<RoofRequest> posted) {
         Units units = posted.request().units().units();

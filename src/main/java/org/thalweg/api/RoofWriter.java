@@ -2,6 +2,8 @@ package org.thalweg.api;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.thalweg.api.wire.EditableRoof;
 import org.thalweg.api.wire.MarkedLength;
 import org.thalweg.api.wire.PlanePoint;
 import org.thalweg.api.wire.ReadRoof;
@@ -12,6 +14,7 @@ import org.thalweg.api.wire.ReadRoof.OpeningAnswer;
 import org.thalweg.api.wire.ReadRoof.PlaneAnswer;
 import org.thalweg.api.wire.RiseAndRun;
 import org.thalweg.api.wire.RoofAnswer;
+import org.thalweg.api.wire.RoofForm;
 import org.thalweg.api.wire.RoofRequest;
 import org.thalweg.api.wire.WorldPoint;
 import org.thalweg.geometry.Frame;
@@ -48,19 +51,26 @@ final class RoofWriter {
                 digest,
                 request.units(),
                 used(survey, request),
-                write(roof),
+                write(roof, editable(survey, request.roof())),
                 FindingWriter.findings(roof.findings(), units),
                 Cautions.ALL);
     }
 
+    private Optional<EditableRoof> editable(RoofSurvey survey, RoofForm posted) {
+        return posted.plan() == null && posted.footprint() == null
+                ? Optional.empty()
+                : Optional.of(EditableWriter.write(survey, units.length()));
+    }
+
     private RoofAnswer.Used used(RoofSurvey survey, RoofRequest request) {
-        List<String> defaults = new ArrayList<>(2);
+        List<String> defaults = new ArrayList<>();
         if (request.tolerance() == null) {
             defaults.add("#/tolerance");
         }
         if (request.minimumSlope() == null) {
             defaults.add("#/minimumSlope");
         }
+        FootprintReader.defaults(request.roof().footprint(), defaults);
         Pitch least = survey.leastSlope();
         return new RoofAnswer.Used(
                 length(survey.tolerance().metres()), new RiseAndRun(least.rise(), least.run()), defaults);
@@ -68,6 +78,10 @@ final class RoofWriter {
 
     /** Planes and edges, in the roof's order. */
     ReadRoof write(Roof roof) {
+        return write(roof, Optional.empty());
+    }
+
+    private ReadRoof write(Roof roof, Optional<EditableRoof> editable) {
         List<PlaneAnswer> planes = new ArrayList<>(roof.planes().size());
         for (Plane plane : roof.planes()) {
             planes.add(write(plane));
@@ -76,7 +90,7 @@ final class RoofWriter {
         for (Edge edge : roof.edges()) {
             edges.add(write(edge, roof.planes()));
         }
-        return new ReadRoof(planes, edges);
+        return new ReadRoof(planes, edges, editable);
     }
 
     private PlaneAnswer write(Plane plane) {
@@ -112,6 +126,7 @@ final class RoofWriter {
         return new EdgeAnswer(
                 edge.id(),
                 edge.kind(),
+                edge.at().called(),
                 ids,
                 point(edge.from(), units),
                 point(edge.to(), units),

@@ -42,6 +42,7 @@ final class TrimsAloneWriter {
     TrimsAnswer answer(TrimsReader.OfRoof asked, List<Trim> trims, List<SheetCut> cuts) {
         List<String> left = new ArrayList<>();
         UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
+        FootprintReader.defaults(request.roof() == null ? null : request.roof().footprint(), left);
         UsedWriter.ifAbsent(request.hipCap() == null ? null : request.hipCap().leg(), "#/hipCap/leg", left);
         TrimUsedWriter.defaults(request.trims(), request.panel(), left);
         Length tolerance = Length.metres(asked.survey().tolerance().metres());

@@ -76,6 +76,7 @@ final class ValleyAloneWriter {
         PanelForm panel = request.panel();
         List<String> left = new ArrayList<>();
         UsedWriter.ifAbsent(request.tolerance(), "#/tolerance", left);
+        FootprintReader.defaults(request.roof() == null ? null : request.roof().footprint(), left);
         UsedWriter.ifAbsent(panel.metal(), "#/panel/metal", left);
         UsedWriter.ifAbsent(panel.minimumSlope(), "#/panel/minimumSlope", left);
         UsedWriter.defaults(request.valleyPan(), request.fastening(), request.climate(), left);

@@ -4,7 +4,10 @@ package org.thalweg.finding;
 public enum RefusalCode {
     /** A name that is used but not given in {@code points}. */
     UNKNOWN_POINT,
-    /** Two planes, two openings of one plane, two profiles of trims, two sorts of stock or two pieces have the same id. */
+    /**
+     * Two planes, two openings of one plane, two sides or two openings of a footprint, two profiles of trims, two sorts of
+     * stock or two pieces have the same id.
+     */
     DUPLICATE_ID,
     /** Fewer than three corners are left once corners within the tolerance are one. */
     TOO_FEW_CORNERS,
@@ -62,6 +65,34 @@ public enum RefusalCode {
     HEIGHTS_DISAGREE,
     /** A plane of a plan would stand higher or lower than is read. */
     HEIGHT_OUT_OF_REACH,
+    /** A side or a hole that is named by its number is not in the footprint. */
+    NO_SUCH_SIDE,
+    /** More is said about a side of a footprint twice. */
+    SIDE_NAMED_TWICE,
+    /** A footprint reaches further, or finding its roof takes more steps, than one request may cost. */
+    FOOTPRINT_TOO_LARGE,
+    /** A pitch so near level or upright that the slope over a side of a footprint is no roof. */
+    PITCH_EXTREME,
+    /** A side of a footprint changes at or below its eave, or at or below the change before. */
+    HEIGHTS_OUT_OF_ORDER,
+    /** Rings of a footprint cross or touch themselves or each other. */
+    RINGS_CROSS,
+    /** A hole of a footprint lies outside its outline, or in another hole. */
+    HOLE_OUTSIDE,
+    /** Eaves that stand out so far leave no room for a side between them, or cross. */
+    OVERHANG_TOO_WIDE,
+    /** Two sides of a footprint in one line stand out differently: their eaves do not meet. */
+    OVERHANGS_IN_LINE,
+    /** Two sides of a footprint in one line have different pitches: one of them would have no slope. */
+    PITCHES_IN_LINE,
+    /** Slopes never meet over some part of a footprint: too many of its sides are gables. */
+    ROOF_NEVER_CLOSES,
+    /** A slope over a footprint would surround another, touch itself or have no area. */
+    SLOPE_NOT_SIMPLE,
+    /** A slope over a footprint is so narrow that it is none once corners within the tolerance are one. */
+    FINER_THAN_TOLERANCE,
+    /** No roof over a footprint was found that passes every check; none is answered rather than a wrong one. */
+    ROOF_NOT_FOUND,
     /** The CityJSON document can't be read as one. */
     CITYJSON_UNREADABLE,
     /** The document has several buildings and none was chosen, or the chosen one is not there. */

@@ -37,6 +37,19 @@ public record Footprint(List<WallSide> outline, List<List<WallSide>> courtyards,
         return rings;
     }
 
+    /** Whether a ring runs counter-clockwise seen from above. */
+    static boolean turnsLeft(List<WallSide> ring) {
+        WallSide origin = ring.get(0);
+        double twice = 0;
+        for (int i = 1; i + 1 < ring.size(); i++) {
+            WallSide one = ring.get(i);
+            WallSide next = ring.get(i + 1);
+            twice +=
+                    (one.x() - origin.x()) * (next.y() - origin.y()) - (one.y() - origin.y()) * (next.x() - origin.x());
+        }
+        return twice > 0;
+    }
+
     public int sides() {
         return outline.size() + courtyards.stream().mapToInt(List::size).sum();
     }

@@ -7,7 +7,7 @@ import org.thalweg.units.Length;
 public final class Footprints {
 
     /** A comb of 2,000 sides, all teeth alike, takes half of it, 1 to 5 seconds; anything else measured far less. */
-    private static final long MOST_STEPS = 1_000_000_000L;
+    public static final long MOST_STEPS = 1_000_000_000L;
 
     /** Most sides of a plan, with those of its courtyards. */
     public static final int MOST_SIDES = WallPlan.MOST_SIDES;
@@ -15,11 +15,16 @@ public final class Footprints {
     /** How far corners may lie from the first one along x or y. */
     public static final Length FURTHEST = Length.metres(WallPlan.LARGEST / 2);
 
+    /** How much the flattest slope rises in a run of one, and the steepest. */
+    public static final double FLATTEST = WallPlan.LEAST_TAN;
+
+    public static final double STEEPEST = WallPlan.MOST_TAN;
+
     private Footprints() {}
 
     public static Rise roofOver(Footprint footprint) {
         try {
-            return rise(WallPlan.of(footprint));
+            return rise(WallPlan.of(EaveLines.of(footprint)));
         } catch (NoRoof.Stop stop) {
             return stop.why();
         }

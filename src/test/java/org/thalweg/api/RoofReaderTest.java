@@ -101,7 +101,7 @@ class RoofReaderTest {
     void coordinatesOutOfReachAreRefusedWithTheirPlace() {
         Map<String, WirePoint> far = Map.of("A", point(0, 0, 0), "B", point(1e9, 0, 0), "R", point(5, -1e9, 2.5));
         RoofRequest request =
-                new RoofRequest(FEET, new RoofForm(far, List.of(SOUTH), null, null, null, null), null, null);
+                new RoofRequest(FEET, new RoofForm(far, List.of(SOUTH), null, null, null, null, null), null, null);
         NoAnswer refusal = catchThrowableOfType(NoAnswer.class, () -> RoofReader.read(request));
         assertThat(refusal.answer().errors())
                 .extracting(Fault::pointer)
@@ -124,7 +124,8 @@ class RoofReaderTest {
             List<NamedEdgeForm> edges,
             @Nullable WireLength tolerance,
             @Nullable WirePitch minimumSlope) {
-        return new RoofRequest(FEET, new RoofForm(POINTS, planes, edges, null, null, null), tolerance, minimumSlope);
+        return new RoofRequest(
+                FEET, new RoofForm(POINTS, planes, edges, null, null, null, null), tolerance, minimumSlope);
     }
 
     private static WirePoint point(double x, double y, double z) {

@@ -16,7 +16,7 @@ import java.lang.annotation.Target;
 public @interface OneForm {
 
     String message() default
-            "Give the roof in exactly one form: points with planes (and edges), plan, or cityjson (and building).";
+            "Give the roof in exactly one form: points with planes (and edges), plan, footprint, or cityjson (and building).";
 
     Class<?>[] groups() default {};
 
@@ -29,8 +29,10 @@ public @interface OneForm {
             boolean anyOfPoints = roof.points() != null || roof.planes() != null || roof.edges() != null;
             boolean anyOfCity = roof.cityjson() != null || roof.building() != null;
             boolean plan = roof.plan() != null;
-            int forms = (anyOfPoints ? 1 : 0) + (anyOfCity ? 1 : 0) + (plan ? 1 : 0);
-            boolean whole = plan || roof.cityjson() != null || roof.points() != null && roof.planes() != null;
+            boolean footprint = roof.footprint() != null;
+            int forms = (anyOfPoints ? 1 : 0) + (anyOfCity ? 1 : 0) + (plan ? 1 : 0) + (footprint ? 1 : 0);
+            boolean whole =
+                    plan || footprint || roof.cityjson() != null || roof.points() != null && roof.planes() != null;
             return whole && forms == 1;
         }
     }

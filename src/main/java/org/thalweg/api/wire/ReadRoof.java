@@ -2,6 +2,7 @@ package org.thalweg.api.wire;
 
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.thalweg.api.Limits;
 import org.thalweg.roof.EdgeKind;
@@ -11,6 +12,7 @@ import org.thalweg.roof.EdgeKind;
  *
  * @param planes in the request's order
  * @param edges  in the order of the planes and their corners
+ * @param editable the same roof in points and planes
  */
 @Schema(
         name = "ReadRoof",
@@ -23,7 +25,15 @@ public record ReadRoof(
         @Schema(
                 description = "The edges, each once, in the order of the planes and their corners.",
                 maxItems = Limits.EDGES)
-        List<EdgeAnswer> edges) {
+        List<EdgeAnswer> edges,
+
+        @Schema(
+                ref = "Roof",
+                description =
+                        "The same roof in `points` and `planes` (and `edges` where walls stand), as `roof` may be posted: change it, and"
+                                + " post it again. Unchanged it gives the same planes and edges. In `/v1/roofs` alone, for a roof that"
+                                + " was posted as `plan` or `footprint`.")
+        Optional<EditableRoof> editable) {
 
     /**
      * A plane.
@@ -154,6 +164,7 @@ public record ReadRoof(
      *
      * @param id       its name
      * @param kind     what the trade calls it
+     * @param footprintSide the side of the walls it runs along
      * @param planes   which planes carry it
      * @param from     one end
      * @param to       the other
@@ -176,6 +187,14 @@ public record ReadRoof(
 
             @Schema(ref = "EdgeKind", description = "What the trade calls the edge.")
             EdgeKind kind,
+
+            @Schema(
+                    description =
+                            "The side of the posted `footprint` it runs along, by its id or the name made of its number. Not there"
+                                    + " where planes meet, and in other forms of a roof.",
+                    maxLength = Limits.ID_LENGTH,
+                    examples = "south")
+            Optional<String> footprintSide,
 
             @Schema(
                     description = "Ids of the planes that carry the edge, in the planes' order: one, two, or more"

@@ -20,13 +20,14 @@ import org.thalweg.api.Limits;
  * @param cityjson a CityJSON document
  * @param building which building of it
  * @param plan     planes drawn in plan, with pitches
+ * @param footprint walls, with pitches
  */
 @Schema(
         name = "Roof",
         additionalProperties = Schema.False.class,
         description =
-                "A roof in exactly one form: `points` with `planes` (and `edges` if there are any to name), `plan`, or"
-                        + " `cityjson` (and `building` if it holds several).")
+                "A roof in exactly one form: `points` with `planes` (and `edges` if there are any to name), `plan`,"
+                        + " `footprint`, or `cityjson` (and `building` if it holds several).")
 @OneForm
 public record RoofForm(
         @Schema(
@@ -68,7 +69,10 @@ public record RoofForm(
         String building,
 
         @Schema(description = "Planes drawn in plan, each with a pitch, and the height of one corner.") @Nullable @Valid
-        PlanForm plan) {
+        PlanForm plan,
+
+        @Schema(description = "The walls and a pitch: the planes are found.") @Nullable @Valid
+        FootprintForm footprint) {
 
     /**
      * A plane by its corners.
