@@ -1,5 +1,6 @@
 package org.thalweg.api;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -286,11 +287,8 @@ class FootprintRoofsTest {
             assertThat(edge.at("/from/2").asDouble()).isEqualTo(height);
             assertThat(edge.at("/to/2").asDouble()).isEqualTo(height);
         }
-        assertThat(byId(roof.path("planes"))
-                        .get("porch.start")
-                        .at("/pitch/rise")
-                        .asDouble())
-                .isEqualTo(9);
+        JsonNode porch = requireNonNull(byId(roof.path("planes")).get("porch.start"));
+        assertThat(porch.at("/pitch/rise").asDouble()).isEqualTo(9);
         for (JsonNode plane : roof.path("planes")) {
             assertThat(plane.path("offPlane").asDouble()).isZero();
         }
