@@ -83,6 +83,8 @@ public enum RefusalCode {
     OVERHANG_TOO_WIDE,
     /** Two sides of a footprint in one line stand out differently: their eaves do not meet. */
     OVERHANGS_IN_LINE,
+    /** A roof over a footprint stands out over a lower slope that is built against its wall. */
+    OVERHANG_OVER_ROOF,
     /** Two sides of a footprint in one line have different pitches: one of them would have no slope. */
     PITCHES_IN_LINE,
     /** Slopes never meet over some part of a footprint: too many of its sides are gables. */

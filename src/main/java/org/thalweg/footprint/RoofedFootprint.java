@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.thalweg.finding.Origin;
 import org.thalweg.finding.Refusal;
+import org.thalweg.finding.RefusalCode;
 import org.thalweg.finding.Refused;
 import org.thalweg.footprint.FootprintSurvey.Side;
 import org.thalweg.footprint.RoofOver.Bound;
@@ -22,6 +24,7 @@ import org.thalweg.roof.PlaneOutline;
 import org.thalweg.roof.PlaneOutline.OpeningOutline;
 import org.thalweg.roof.RoofSurvey;
 import org.thalweg.roof.Roofs;
+import org.thalweg.units.Length;
 
 /**
  * Finds the roof over a plan of walls and makes a survey of it, which is read like any other. A slope is called as the side it
@@ -34,14 +37,18 @@ public final class RoofedFootprint {
 
     private final FootprintSurvey survey;
     private final RoofOver roof;
+    private final List<WallSide> sides;
     private final List<Point3> corners = new ArrayList<>();
     private final List<NamedEdge> walls = new ArrayList<>();
+    /** By the side whose eave stands out over a slope. */
+    private final Map<Integer, Refusal> overRoofs = new TreeMap<>();
     /** How many planes have been called by a name. */
     private final Map<String, Integer> called = new HashMap<>();
 
     private RoofedFootprint(FootprintSurvey survey, Footprint eaves, RoofOver roof) {
         this.survey = survey;
         this.roof = roof;
+        sides = survey.walls().rings().stream().flatMap(List::stream).toList();
         for (Corner corner : SharpCorners.of(eaves, roof)) {
             corners.add(new Point3(corner.x(), corner.y(), survey.eaveHeight().metres() + corner.height()));
         }
@@ -77,6 +84,9 @@ public final class RoofedFootprint {
             if (!isLine(ring(slope))) {
                 planes.add(plane(slope, openings.get(number)));
             }
+        }
+        if (!overRoofs.isEmpty()) {
+            throw new Refused(List.copyOf(overRoofs.values()));
         }
         RoofSurvey found =
                 new RoofSurvey(planes, walls, survey.tolerance(), survey.leastSlope(), survey.leastSlopeSource());
@@ -142,6 +152,7 @@ public final class RoofedFootprint {
             int from = lines.size();
             lines.add(line(bound, own));
             nameWall(bound, own, ring.get(from), ring.get((from + 1) % ring.size()));
+            noteOverhang(bound, slope);
         }
         return new PlaneOutline(
                 name(own.id() + suffix(slope.part())),
@@ -195,6 +206,31 @@ public final class RoofedFootprint {
         if (bound.kind() == BoundKind.GABLE_FOOT || (bound.kind() == BoundKind.GABLE && side.walled())) {
             boolean level = Math.abs(to.z() - from.z()) <= LEVEL * Math.hypot(to.x() - from.x(), to.y() - from.y());
             walls.add(new NamedEdge(from, to, level ? EdgeKind.HEAD_WALL : EdgeKind.SIDE_WALL, side.saidAt()));
+        }
+    }
+
+    /**
+     * Walls stand where their eaves are, and so a slope under the edge of another roof ends there: short of the wall by the
+     * other's overhang. Its panels would be cut too short.
+     */
+    private void noteOverhang(Bound bound, Slope slope) {
+        if (bound.kind() != BoundKind.GABLE_FOOT || slope.sides().contains(bound.side())) {
+            return; // or it is the gable a side itself turns into further up, which has no overhang
+        }
+        double overhang = sides.get(bound.side()).overhang();
+        if (overhang > 0) {
+            Side side = survey.sides().get(bound.side());
+            overRoofs.putIfAbsent(
+                    bound.side(),
+                    Refusal.of(
+                            RefusalCode.OVERHANG_OVER_ROOF,
+                            side.saidAt(),
+                            "The roof stands out by {actual} from %s over a slope that is built against its wall, and that slope would"
+                                            .formatted(side.told())
+                                    + " end under the edge and not at the wall. Give this side an overhang of {limit}, or ask for both"
+                                    + " roofs by themselves, or draw them as points and planes.",
+                            Length.metres(overhang),
+                            Length.ZERO));
         }
     }
 }

@@ -63,6 +63,36 @@ class RoofedFootprintTest {
                 + edge.at().pointer();
     }
 
+    /** A wing of 6 m by 4 m against the gable of a house of 10 m by 8 m. */
+    @Test
+    void anOverhangOverALowerRoofIsRefused() {
+        List<WallSide> ring = Plans.pitched(
+                Plans.ring(0, 0, 10, 0, 10, 2, 16, 2, 16, 6, 10, 6, 10, 8, 0, 8),
+                "6:12",
+                "gable",
+                "6:12",
+                "gable",
+                "6:12",
+                "gable",
+                "6:12",
+                "gable");
+        assertThat(Roofs.read(RoofedFootprint.of(survey(Footprint.of(ring), Map.of()))).edges().stream()
+                        .filter(edge -> edge.kind() == EdgeKind.SIDE_WALL))
+                .hasSize(2);
+        List<WallSide> out = new ArrayList<>(ring);
+        out.set(1, ring.get(1).overhanging(0.3));
+        out.set(5, ring.get(5).overhanging(0.3));
+        Refused refused =
+                catchThrowableOfType(Refused.class, () -> RoofedFootprint.of(survey(Footprint.of(out), Map.of())));
+        assertThat(refused.refusals()).extracting(Refusal::code).containsOnly(RefusalCode.OVERHANG_OVER_ROOF);
+        assertThat(refused.refusals().get(0).detail()).contains("side 1");
+        // The gable's free parts may stand out where no roof is under them.
+        List<WallSide> free = new ArrayList<>(ring);
+        free.set(7, ring.get(7).overhanging(0.3));
+        assertThat(RoofedFootprint.of(survey(Footprint.of(free), Map.of())).planes())
+                .hasSize(4);
+    }
+
     @Test
     void ofSidesInLineTheFirstThatHasANameGivesIt() {
         List<WallSide> ring = Plans.ring(0, 0, 5, 0, 10, 0, 10, 4, 0, 4);
