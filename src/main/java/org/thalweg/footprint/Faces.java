@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.thalweg.footprint.NoRoof.Reason;
 import org.thalweg.footprint.RoofOver.CrossGable;
 import org.thalweg.footprint.RoofOver.Part;
 import org.thalweg.footprint.RoofOver.Rises;
@@ -174,13 +173,7 @@ final class Faces {
             Face one = faces.get(ring.get(i).face);
             Face other = faces.get(ring.get((i + 1) % ring.size()).face);
             if (one.plane.turnTo(other.plane) == 0) {
-                throw NoRoof.because(
-                                Reason.PITCHES_IN_LINE,
-                                side(other),
-                                "{side} runs in line with {other} and rises in another way: the steeper slope would be"
-                                        + " covered by the flatter. Let both rise alike, or set one of them back.")
-                        .with(side(one))
-                        .stop();
+                throw InLine.unlike(side(other), side(one)).stop();
             }
         }
     }

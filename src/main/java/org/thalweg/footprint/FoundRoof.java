@@ -171,7 +171,7 @@ final class FoundRoof {
         double on = rightUp[0] * dy - rightUp[1] * dx;
         boolean level = Math.abs(to.height() - from.height()) <= LEVEL * Math.hypot(dx, dy);
         boolean inLine = face(line.surface).plane().turnTo(face(other.surface).plane()) == 0;
-        if (up * on > 0 && (inLine || level && up > on)) {
+        if (up * on > 0 && (inLine || (level && up > on))) {
             return SeamKind.PITCH_BREAK;
         }
         if (up < on) {

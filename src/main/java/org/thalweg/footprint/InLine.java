@@ -16,8 +16,8 @@ final class InLine {
         for (int i = walls.size() - 1; i >= 0 && walls.size() > 1; i--) {
             Wall wall = walls.get(i);
             Wall end = walls.get((i + 1) % walls.size());
-            // On the grid places a step apart are apart: 1 is no distance that could be lost.
-            if (Math.hypot(end.x() - wall.x(), end.y() - wall.y()) < tolerance) {
+            // A tolerance of 1 takes out only walls of no length: on the grid places a step apart are apart.
+            if (Math.hypot(end.onX() - wall.onX(), end.onY() - wall.onY()) < tolerance) {
                 walls.remove(i);
             }
         }
@@ -72,7 +72,7 @@ final class InLine {
 
     /**
      * The line of every wall. A gable and what it is in line with run on one line, and the corners between them are put onto
-     * it.
+     * it. Slopes in line that do not rise alike are refused.
      */
     static List<WallLine> align(List<Wall> walls, double tolerance) {
         int n = walls.size();
@@ -81,8 +81,11 @@ final class InLine {
         for (int i = 0; i < n; i++) {
             Wall before = walls.get((i + n - 1) % n);
             Wall wall = walls.get(i);
-            straight[i] = before.form().gable() != wall.form().gable()
-                    && lie(before, List.of(wall), walls.get((i + 1) % n), tolerance);
+            boolean alike = before.form().equals(wall.form());
+            straight[i] = !alike && lie(before, List.of(wall), walls.get((i + 1) % n), tolerance);
+            if (straight[i] && before.form().gable() == wall.form().gable()) {
+                throw unlike(wall.sides().get(0), before.sides().get(0)).stop();
+            }
             bent = straight[i] ? bent : i;
         }
         List<WallLine> lines = new ArrayList<>(Collections.nCopies(n, new WallLine(0, 0, 0)));
@@ -107,6 +110,15 @@ final class InLine {
             k += walk + 1;
         }
         return lines;
+    }
+
+    static NoRoof unlike(int side, int other) {
+        return NoRoof.because(
+                        NoRoof.Reason.PITCHES_IN_LINE,
+                        side,
+                        "{side} runs in line with {other} and rises in another way: the steeper slope would be covered by the"
+                                + " flatter. Let both rise alike, or set one of them back.")
+                .with(other);
     }
 
     private static Wall onLine(Wall corner, Wall from, Wall to) {

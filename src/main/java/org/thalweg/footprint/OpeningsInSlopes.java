@@ -46,8 +46,8 @@ final class OpeningsInSlopes {
                         Refusal.of(
                                 RefusalCode.OPENING_OUTSIDE,
                                 opening.outlineAt().at(outside),
-                                "An opening lies in one slope of the roof, and this corner is outside the slope of the others, or of the"
-                                        + " roof. Move it, or draw the roof as points and planes and give each plane its part."));
+                                "An opening lies in one slope of the roof, and this corner is outside the slope of the others, or of"
+                                        + " the roof. Move it, or draw the roof as points and planes and give each plane its part."));
             } else {
                 bySlope.get(slope).add(putUp(opening, slopes.get(slope)));
             }

@@ -70,9 +70,9 @@ final class PlanChecks {
                 || Math.max(other[0].y(), other[1].y()) < Math.min(one[0].y(), one[1].y())) {
             return false;
         }
-        if (one[1] == other[0] || one[0] == other[1]) {
+        boolean forward = one[1].equals(other[0]);
+        if (forward || one[0].equals(other[1])) {
             // Neighbours share a corner; they touch elsewhere only if they run back on each other.
-            boolean forward = one[1] == other[0];
             Wall from = forward ? one[0] : other[0];
             Wall shared = forward ? one[1] : other[1];
             Wall to = forward ? other[1] : one[1];

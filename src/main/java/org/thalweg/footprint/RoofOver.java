@@ -20,6 +20,8 @@ public record RoofOver(List<Corner> corners, List<Slope> slopes, List<Seam> seam
     }
 
     /**
+     * A corner of the roof.
+     *
      * @param x      metres
      * @param y      metres
      * @param height metres, at the level eaves are measured from
@@ -27,6 +29,8 @@ public record RoofOver(List<Corner> corners, List<Slope> slopes, List<Seam> seam
     public record Corner(double x, double y, double height) {}
 
     /**
+     * A slope: one plane of the roof.
+     *
      * @param sides   the sides it rises from, one or, where sides in one line have one pitch, several
      * @param part    which of the slopes over its sides it is
      * @param pitch   how steep it is
@@ -72,6 +76,8 @@ public record RoofOver(List<Corner> corners, List<Slope> slopes, List<Seam> seam
     }
 
     /**
+     * A line where two slopes meet.
+     *
      * @param kind  what a crew calls it
      * @param left  number of the slope to its left
      * @param right number of the slope to its right
@@ -93,6 +99,8 @@ public record RoofOver(List<Corner> corners, List<Slope> slopes, List<Seam> seam
     }
 
     /**
+     * How it was found.
+     *
      * @param meetings how many places where eaves met
      * @param exact    how many signs had to be decided in whole numbers because doubles could not tell
      */

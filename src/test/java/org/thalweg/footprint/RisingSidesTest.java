@@ -283,6 +283,17 @@ class RisingSidesTest {
         assertThat(roof.slopes().get(0).sides()).containsExactly(0, 2);
     }
 
+    /** Half a millimetre off the line is in line where corners are measured to the millimetre. */
+    @Test
+    void pitchesInLineAreToldByTheTolerance() {
+        List<WallSide> ring =
+                Plans.pitched(Plans.ring(0, 0, 5, 0.0005, 12, 0, 12, 6, 0, 6), "6:12", "8:12", "6:12", "6:12", "6:12");
+        assertThat(Footprints.roofOver(new Footprint(ring, List.of(), new Tolerance(0.001))))
+                .isInstanceOfSatisfying(
+                        NoRoof.class, none -> assertThat(none.reason()).isEqualTo(Reason.PITCHES_IN_LINE));
+        assertThat(Plans.roof(ring).slopes()).hasSize(5);
+    }
+
     /** Sides in line with one pitch are one slope; where they are told apart its eave has a corner between them. */
     @Test
     void eavesToldApart() {

@@ -24,7 +24,7 @@ class RoofCheckTest {
 
     /** Corners of the walls, then the ridge's ends where these planes meet. */
     private void corners(EavePlane south, EavePlane east, EavePlane north, EavePlane west) {
-        WALLS.forEach(wall -> nodes.addWallCorner(wall.x(), wall.y()));
+        WALLS.forEach(wall -> nodes.addWallCorner(wall.onX(), wall.onY()));
         nodes.add(meeting(south, north, west));
         nodes.add(meeting(south, north, east));
     }

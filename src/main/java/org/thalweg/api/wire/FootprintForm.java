@@ -31,7 +31,9 @@ import org.thalweg.api.Limits;
                         + " those beside it run through to its wall. Side n runs from corner n of its ring to the next one, the last"
                         + " side back to corner 0. A slope is called as its side, `side3` or `hole0side3` where the side has no id;"
                         + " what rises from it further up adds `.above1`, `.above2` and so on, the slopes of a cross gable `.start`"
-                        + " and `.end`; the second of several parts adds `.2`. Edges along a wall tell their side as `footprintSide`.")
+                        + " and `.end`; the second of several parts adds `.2`. Edges along a wall tell their side as `footprintSide`."
+                        + " Not found here: a dormer set back from its wall, and sides in one line that rise in different ways; for these"
+                        + " post the `editable` roof that `/v1/roofs` answers, with more planes in it.")
 public record FootprintForm(
         @Schema(
                 description =
@@ -62,7 +64,8 @@ public record FootprintForm(
         @Schema(
                 description =
                         "How far the roof stands out from every side that says nothing else, level and square to the wall, at"
-                                + " gables too; 0 m to 10 m in the request's length unit. Default: 0, the outline is that of the eaves.")
+                                + " gables too, but not at one that begins further up, and nowhere over a lower slope. 0 m to 10 m in the request's"
+                                + " length unit. Default: 0, the outline is that of the eaves.")
         @Nullable
         WireLength overhang,
 
