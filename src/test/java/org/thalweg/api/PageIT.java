@@ -230,10 +230,10 @@ class PageIT {
                                 answer.path("panels").size(),
                                 answer.path("findings").size()));
         assertThat(browser.all("#map svg")).isNotEmpty();
-        browser.type("#five-wing", "50");
+        browser.type("#five-pitch", "0:12");
         browser.click("#five [type=submit]");
         browser.await("its problem", () -> browser.find("#problems").isDisplayed());
-        assertThat(browser.text("#problems li")).startsWith("#/roof/footprint/outline/");
+        assertThat(browser.text("#problems li")).startsWith("#/roof/footprint/pitch ");
         assertThat(browser.complaints()).isEmpty();
     }
 
