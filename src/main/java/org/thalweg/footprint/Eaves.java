@@ -211,9 +211,12 @@ final class Eaves {
         return taken;
     }
 
-    /** All inner corners. */
-    List<Joint> inner() {
-        return stretches.stream().map(Stretch::end).filter(Joint::isInner).toList();
+    /** All inner corners that were there before this instant. */
+    List<Joint> innerFromBefore() {
+        return stretches.stream()
+                .map(Stretch::end)
+                .filter(corner -> corner.isInner() && corner.instant < instant)
+                .toList();
     }
 
     /** Above 0 if a place on the line of a stretch, now, comes after the stretch's start, 0 if it is there. */

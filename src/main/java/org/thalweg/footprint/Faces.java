@@ -45,9 +45,10 @@ final class Faces {
     /**
      * At a height a plane hands over to another.
      *
-     * @param at when
+     * @param height steps above the lowest eaves
+     * @param at     when that is
      */
-    record Turn(EavePlane from, EavePlane to, Meeting at) {}
+    record Turn(EavePlane from, EavePlane to, long height, Meeting at) {}
 
     private record Level(BigInteger weight, long height) {}
 
@@ -181,7 +182,8 @@ final class Faces {
     /** When planes hand over to others, in the order of the planes. */
     List<Turn> turns(Tally tally) {
         List<Turn> turns = new ArrayList<>();
-        for (List<EavePlane> chain : chains.values()) {
+        for (Map.Entry<Chain, List<EavePlane>> entry : chains.entrySet()) {
+            List<EavePlane> chain = entry.getValue();
             for (int i = 0; i + 1 < chain.size(); i++) {
                 EavePlane from = chain.get(i);
                 EavePlane across = planes.stream()
@@ -192,7 +194,7 @@ final class Faces {
                 if (at == null) {
                     throw new IllegalStateException("planes of two pitches meet");
                 }
-                turns.add(new Turn(from, chain.get(i + 1), at));
+                turns.add(new Turn(from, chain.get(i + 1), entry.getKey().levels.get(i + 1).height, at));
             }
         }
         turns.sort((one, other) -> Integer.compare(one.from.number(), other.from.number()));

@@ -6,7 +6,7 @@ import org.thalweg.units.Length;
 /** Finds the roof over a plan of walls, checks it, or says why there is none. */
 public final class Footprints {
 
-    /** One to two seconds. A comb of 2,000 sides, all teeth alike, takes half of it; anything else measured far less. */
+    /** About a second. A comb of 2,000 sides, all teeth alike, takes half of it; anything else measured far less. */
     public static final long MOST_STEPS = 1_000_000_000L;
 
     /** Most sides of a plan, with those of its courtyards. */

@@ -48,7 +48,7 @@ final class Front {
         this.planes = planes;
         this.nodes = nodes;
         this.tally = tally;
-        queue = new PriorityQueue<>((one, other) -> one.at().compareTime(other.at(), tally));
+        queue = new PriorityQueue<>(this::compareTime);
         turns.forEach(turn -> queue.add(new Changing(turn.at(), turn)));
     }
 
@@ -70,9 +70,7 @@ final class Front {
             }
             List<Coming> together = new ArrayList<>();
             together.add(first);
-            for (Coming next = queue.peek();
-                    next != null && next.at().compareTime(first.at(), tally) == 0;
-                    next = queue.peek()) {
+            for (Coming next = queue.peek(); next != null && compareTime(next, first) == 0; next = queue.peek()) {
                 queue.remove();
                 if (mayHappen(next)) {
                     together.add(next);
@@ -80,6 +78,13 @@ final class Front {
             }
             happen(together);
         }
+    }
+
+    private int compareTime(Coming one, Coming other) {
+        // All sides of a mansard change at one height: no roots are needed to see that.
+        return one instanceof Changing changing && other instanceof Changing too
+                ? Long.compare(changing.turn.height(), too.turn.height())
+                : one.at().compareTime(other.at(), tally);
     }
 
     /** Moves to the queue whatever an inner corner may run into before, or just when, the first in the queue comes. */
@@ -126,8 +131,9 @@ final class Front {
         }
         if (!places.isEmpty() || !turns.isEmpty()) {
             eaves.happen(places, turns);
-            for (Turn turn : turns) {
-                eaves.inner().forEach(corner -> expectReaching(corner, turn.to()));
+            if (!turns.isEmpty()) {
+                List<EavePlane> begun = turns.stream().map(Turn::to).toList();
+                eaves.innerFromBefore().forEach(corner -> foresee(corner, begun));
             }
             lookAhead();
         }
@@ -145,22 +151,26 @@ final class Front {
         }
         for (Joint corner : eaves.takeFresh()) {
             if (corner.isInner()) {
-                tally.steps(planes.size());
-                Prospects prospects = new Prospects(corner);
-                for (EavePlane plane : planes) {
-                    if (eaves.areOn(plane)) {
-                        double time =
-                                nodes.earliest(corner.in().plane(), corner.out().plane(), plane, now);
-                        if (!Double.isNaN(time)) {
-                            prospects.add(time, plane.number());
-                        }
-                    }
-                }
-                if (!prospects.isEmpty()) {
-                    prospects.order();
-                    later.add(prospects);
+                foresee(corner, planes);
+            }
+        }
+    }
+
+    /** Notes which of some planes an inner corner may run into. */
+    private void foresee(Joint corner, List<EavePlane> among) {
+        tally.steps(among.size());
+        Prospects prospects = new Prospects(corner);
+        for (EavePlane plane : among) {
+            if (eaves.areOn(plane)) {
+                double time = nodes.earliest(corner.in().plane(), corner.out().plane(), plane, now);
+                if (!Double.isNaN(time)) {
+                    prospects.add(time, plane.number());
                 }
             }
+        }
+        if (!prospects.isEmpty()) {
+            prospects.order();
+            later.add(prospects);
         }
     }
 

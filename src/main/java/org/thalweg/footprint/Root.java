@@ -28,8 +28,15 @@ final class Root {
         return radicand;
     }
 
+    private Root(Root one, Root other) {
+        radicand = one.radicand.multiply(other.radicand);
+        for (int i = 0; i < SIEVES.length; i++) {
+            rests[i] = (int) ((long) one.rests[i] * other.rests[i] % SIEVES[i]);
+        }
+    }
+
     Root times(Root other) {
-        return new Root(radicand.multiply(other.radicand));
+        return new Root(this, other);
     }
 
     /** Both roots multiplied, 0 if that is no whole number. */

@@ -30,9 +30,14 @@ final class RootSum {
     RootSum add(BigInteger count, EavePlane plane, EavePlane at) {
         BigInteger speed = count.multiply(plane.weight());
         add(speed.multiply(at.whole()), plane.length());
-        return at.shifted() && speed.signum() != 0
-                ? add(speed.multiply(at.shift()), plane.length().times(at.length()))
-                : this;
+        if (!at.shifted() || speed.signum() == 0) {
+            return this;
+        }
+        BigInteger both = speed.multiply(at.shift());
+        BigInteger whole = plane.length().wholeWith(at.length());
+        return whole.signum() > 0
+                ? add(both.multiply(whole), Root.ONE)
+                : add(both, plane.length().times(at.length()));
     }
 
     /** Adds {@code count} times the offset of a plane, in units. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -141,6 +142,22 @@ class HardPlansTest {
     void outlinesOfManyCorners(int corners) {
         RoofOver roof = Plans.roof(Plans.star(new Random(1), corners, 30, 50, new Pitch(6, 12)));
         assertThat(roof.slopes()).hasSize(corners);
+    }
+
+    /** 250 teeth turned by a tangent of 3/4, every side flatter from 1 cm on: no two lengths of sides are kin on the grid. */
+    @Test
+    void aTurnedCombWhoseSidesAllChangeIsWithinItsBound() {
+        List<WallSide> ring = new ArrayList<>(List.of(turned(0, 0), turned(125, 0)));
+        for (int tooth = 249; tooth >= 0; tooth--) {
+            double x = tooth / 2.0;
+            ring.addAll(List.of(turned(x + 0.5, 10), turned(x + 0.4, 10), turned(x + 0.4, 5), turned(x, 5)));
+        }
+        assertThat(Footprints.roofOver(Footprint.of(ring))).isInstanceOf(RoofOver.class);
+    }
+
+    private static WallSide turned(double x, double y) {
+        return WallSide.sloped(0.8 * x - 0.6 * y, 0.6 * x + 0.8 * y, new Pitch(6, 12))
+                .then(new WallSide.Change(0.01, Optional.of(new Pitch(5, 12))));
     }
 
     static Stream<String> rows() throws IOException {
