@@ -98,24 +98,19 @@ final class Faces {
             if (cross.isPresent() && lines.get(before).equals(lines.get(i))) {
                 WallLine line = lines.get(i).across(wall, true);
                 double eave = ring.get(before).form().eave();
-                eaves.add(new Eave(add(first + i, new CrossGable(!turned), line, eave, cross), first + i));
+                List<Change> slope = List.of(new Change(eave, cross));
+                eaves.add(new Eave(add(first + i, new CrossGable(!turned), line, slope), first + i));
             }
-            eaves.add(new Eave(add(first + i, lines.get(i), wall.form()), first + i));
+            List<Change> changes = wall.form().changes();
+            eaves.add(new Eave(add(first + i, new Rises(0), lines.get(i), changes), first + i));
             if (cross.isPresent() && lines.get(after).equals(lines.get(i))) {
                 WallLine line = lines.get(i).across(ring.get(after), false);
                 double eave = ring.get(after).form().eave();
-                eaves.add(new Eave(add(first + i, new CrossGable(turned), line, eave, cross), first + after));
+                List<Change> slope = List.of(new Change(eave, cross));
+                eaves.add(new Eave(add(first + i, new CrossGable(turned), line, slope), first + after));
             }
         }
         return eaves;
-    }
-
-    private int add(int wall, CrossGable part, WallLine line, double eave, Optional<Pitch> pitch) {
-        return add(wall, part, line, List.of(new Change(eave, pitch)));
-    }
-
-    private int add(int wall, WallLine line, Form form) {
-        return add(wall, new Rises(0), line, form.changes());
     }
 
     /** Adds what rises from one place, from below; answers the number of the lowest. */
@@ -209,9 +204,14 @@ final class Faces {
         return faces;
     }
 
+    /** Whether there is a face over this one. */
+    boolean changes(int face) {
+        return !last.get(face);
+    }
+
     /** Whether there is a face under this one. */
     boolean goesOver(int face) {
-        return face > 0 && !last.get(face - 1);
+        return face > 0 && changes(face - 1);
     }
 
     /** How far from the wall a face begins, by the pitches under it, metres. */
@@ -238,7 +238,7 @@ final class Faces {
 
     /** Whether one face follows another further up. */
     boolean over(int face, int other) {
-        return face == other + 1 && !last.get(other);
+        return face == other + 1 && changes(other);
     }
 
     List<List<Eave>> rings() {

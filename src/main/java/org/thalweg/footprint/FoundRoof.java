@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.thalweg.footprint.Faces.Face;
 import org.thalweg.footprint.RoofOver.Bound;
@@ -22,7 +23,7 @@ import org.thalweg.footprint.WallPlan.Wall;
 final class FoundRoof {
 
     /** A seam that slopes less is level, as in the room roof: about 3.5 cm a metre. */
-    private static final double LEVEL = Math.tan(Math.toRadians(2));
+    static final double LEVEL = Math.tan(Math.toRadians(2));
 
     private static final double STEP = 1.0 / WallPlan.STEPS;
 
@@ -52,6 +53,7 @@ final class FoundRoof {
         this.faces = faces;
         Map<Integer, Integer> numbers = new HashMap<>();
         List<List<SlopeLines.Line>> rings = lines.rings();
+        List<Set<Integer>> made = lines.faces();
         for (int i = 0; i < rings.size(); i++) {
             // Two lines are a fold of no width: what will be a cross gable further up.
             if (rings.get(i).size() < 3) {
@@ -63,13 +65,7 @@ final class FoundRoof {
                 ring.add(numbers.computeIfAbsent(line.from(), node -> corner(nodes, node)));
                 bounds.add(bound(line, lines, nodes));
             }
-            int united = i;
-            List<Integer> own = IntStream.range(i, rings.size())
-                    .filter(slope -> lines.slopeOf(slope) == united)
-                    .mapToObj(lines::face)
-                    .distinct()
-                    .toList();
-            surfaces.add(new Surface(own, ring, bounds));
+            surfaces.add(new Surface(List.copyOf(made.get(i)), ring, bounds));
         }
         findSeams();
     }
@@ -164,11 +160,8 @@ final class FoundRoof {
         Corner to = corners.get(line.to);
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
-        double[] leftUp = gradient(line.surface);
-        double[] rightUp = gradient(other.surface);
-        // Square to the seam, from the left slope to the right one.
-        double up = leftUp[0] * dy - leftUp[1] * dx;
-        double on = rightUp[0] * dy - rightUp[1] * dx;
+        double up = across(line.surface, line);
+        double on = across(other.surface, line);
         boolean level = Math.abs(to.height() - from.height()) <= LEVEL * Math.hypot(dx, dy);
         boolean inLine = face(line.surface).plane().turnTo(face(other.surface).plane()) == 0;
         if (up * on > 0 && (inLine || (level && up > on))) {
@@ -182,20 +175,19 @@ final class FoundRoof {
 
     /** Whether a slope rises away from a line round another slope that it shares, on to its own side. */
     boolean rises(int surface, Line shared) {
-        Corner from = corners.get(shared.from);
-        Corner to = corners.get(shared.to);
-        double[] up = gradient(surface);
         // The other slope lies to the left of its line.
-        return up[0] * (to.y() - from.y()) - up[1] * (to.x() - from.x()) > 0;
+        return across(surface, shared) > 0;
     }
 
-    /** How much a slope rises along x and along y. */
-    private double[] gradient(int surface) {
+    /** How a slope rises square to a line, from its left to its right, times the line's length in plan. */
+    private double across(int surface, Line line) {
+        Corner from = corners.get(line.from);
+        Corner to = corners.get(line.to);
         Face face = face(surface);
         double a = (double) face.plane().a();
         double b = (double) face.plane().b();
         double tan = face.pitch().orElseThrow().tan() / Math.hypot(a, b);
-        return new double[] {a * tan, b * tan};
+        return a * tan * (to.y() - from.y()) - b * tan * (to.x() - from.x());
     }
 
     /** The same where the caller's plan is, gables left out, eaves parted where sides are told apart. */

@@ -97,15 +97,12 @@ final class InLine {
             }
             Wall from = walls.get(first);
             Wall to = walls.get((first + walk + 1) % n);
+            WallLine line = WallLine.of(from, to);
+            lines.set(first, line);
             for (int i = 1; i <= walk; i++) {
                 int at = (first + i) % n;
-                walls.set(at, onLine(walls.get(at), from, to));
-            }
-            WallLine line = WallLine.of(from, to);
-            for (int i = 0; i <= walk; i++) {
-                int at = (first + i) % n;
                 lines.set(at, line);
-                walls.set(at, i == 0 ? walls.get(at) : walls.get(at).on(line));
+                walls.set(at, onLine(walls.get(at), from, to).on(line));
             }
             k += walk + 1;
         }

@@ -126,8 +126,8 @@ final class OpeningsInSlopes {
         return (normal.x() * run.x() + normal.y() * run.y()) / normal.z();
     }
 
-    /** Square to the slope, upward. */
-    private static Vector3 normal(List<Point3> ring) {
+    /** Square to the slope, upward, twice as long as it has area. */
+    static Vector3 normal(List<Point3> ring) {
         Point3 first = ring.get(0);
         Vector3 normal = new Vector3(0, 0, 0);
         for (int i = 1; i + 1 < ring.size(); i++) {

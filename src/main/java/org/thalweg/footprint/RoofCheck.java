@@ -153,6 +153,7 @@ final class RoofCheck {
     private void isAsHighAsFar(int surface) {
         Face face = roof.face(surface);
         double begins = faces.distance(roof.surfaces().get(surface).faces().get(0));
+        double ends = endsAt(surface);
         for (int number : roof.surfaces().get(surface).corners()) {
             Corner place = roof.corners().get(number);
             double far = inward(face, place) - begins;
@@ -174,7 +175,7 @@ final class RoofCheck {
             if (!(place.height() >= face.from() - NEAR)) {
                 throw failed(surface, "reaches below its eave").stop();
             }
-            if (!(place.height() <= endsAt(surface) + NEAR)) {
+            if (!(place.height() <= ends + NEAR)) {
                 throw failed(surface, "goes on where it should change").stop();
             }
         }
@@ -183,10 +184,8 @@ final class RoofCheck {
     /** The height at which the last of its faces changes, metres: of those that became one the first side's goes on. */
     private double endsAt(int surface) {
         return roof.surfaces().get(surface).faces().stream()
-                .mapToInt(face -> face + 1)
-                .mapToDouble(next -> next < faces.all().size() && faces.goesOver(next)
-                        ? faces.all().get(next).from()
-                        : Double.MAX_VALUE)
+                .mapToDouble(
+                        face -> faces.changes(face) ? faces.all().get(face + 1).from() : Double.MAX_VALUE)
                 .max()
                 .orElseThrow();
     }

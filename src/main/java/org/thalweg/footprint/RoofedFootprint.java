@@ -17,7 +17,6 @@ import org.thalweg.footprint.RoofOver.BoundKind;
 import org.thalweg.footprint.RoofOver.Corner;
 import org.thalweg.footprint.RoofOver.Slope;
 import org.thalweg.geometry.Point3;
-import org.thalweg.geometry.Vector3;
 import org.thalweg.roof.EdgeKind;
 import org.thalweg.roof.NamedEdge;
 import org.thalweg.roof.PlaneOutline;
@@ -31,9 +30,6 @@ import org.thalweg.units.Length;
  * rises from. Its line along a wall came from that wall and is called as it; all its other lines came from its own side.
  */
 public final class RoofedFootprint {
-
-    /** A line that slopes less is level, as in the room roof: about 3.5 cm a metre. */
-    private static final double LEVEL = Math.tan(Math.toRadians(2));
 
     private final FootprintSurvey survey;
     private final RoofOver roof;
@@ -110,15 +106,11 @@ public final class RoofedFootprint {
      * closes where its upper slopes begin has such. Those beside it meet in a line then, and it is left out.
      */
     private boolean isLine(List<Point3> ring) {
-        Point3 first = ring.get(0);
-        Vector3 twiceArea = new Vector3(0, 0, 0);
         double girth = 0;
         for (int i = 0; i < ring.size(); i++) {
-            Point3 next = ring.get((i + 1) % ring.size());
-            twiceArea = twiceArea.plus(ring.get(i).minus(first).cross(next.minus(first)));
-            girth += ring.get(i).distance(next);
+            girth += ring.get(i).distance(ring.get((i + 1) % ring.size()));
         }
-        return twiceArea.length() <= survey.tolerance().metres() * girth / 2;
+        return OpeningsInSlopes.normal(ring).length() <= survey.tolerance().metres() * girth / 2;
     }
 
     /** A slope that is narrower than the tolerance in a place is a good slope, but may be none once corners that close are one. */
@@ -204,7 +196,8 @@ public final class RoofedFootprint {
         }
         Side side = bound.side() < 0 ? own : survey.sides().get(bound.side());
         if (bound.kind() == BoundKind.GABLE_FOOT || (bound.kind() == BoundKind.GABLE && side.walled())) {
-            boolean level = Math.abs(to.z() - from.z()) <= LEVEL * Math.hypot(to.x() - from.x(), to.y() - from.y());
+            boolean level =
+                    Math.abs(to.z() - from.z()) <= FoundRoof.LEVEL * Math.hypot(to.x() - from.x(), to.y() - from.y());
             walls.add(new NamedEdge(from, to, level ? EdgeKind.HEAD_WALL : EdgeKind.SIDE_WALL, side.saidAt()));
         }
     }

@@ -2,8 +2,10 @@ package org.thalweg.footprint;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The lines round every slope, noted one by one as eaves rise, each with the slope to its left; then put together to rings. */
 final class SlopeLines {
@@ -70,6 +72,16 @@ final class SlopeLines {
             root = united.get(root);
         }
         return root;
+    }
+
+    /** The faces of every slope by its number, in order; none for those that are part of another. */
+    List<Set<Integer>> faces() {
+        List<Set<Integer>> faces = new ArrayList<>();
+        for (int slope = 0; slope < united.size(); slope++) {
+            faces.add(new LinkedHashSet<>());
+            faces.get(slopeOf(slope)).add(face(slope));
+        }
+        return faces;
     }
 
     /** The ring of lines round every slope by its number; empty for walls and for those that are part of another. */
